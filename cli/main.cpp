@@ -1,0 +1,66 @@
+#include <CLI/CLI.hpp>
+#include <iostream>
+
+#include "cli/commands/burn_command.h"
+#include "cli/commands/exit_codes.h"
+#include "cli/commands/list_command.h"
+#include "cli/commands/new_command.h"
+#include "cli/report/pending_file.h"
+#include "solver/errors.h"
+
+namespace {
+
+constexpr const char* footer =
+    "Two commands to begin with:\n"
+    "  drawwell new kitchen.toml --bore 125mm     a starting file, with every line explained\n"
+    "  drawwell burn kitchen.toml                 its burn: a page here, series in kitchen.h5\n\n"
+    "`drawwell COMMAND --help` tells more.\n\n"
+    "Exit codes: 0 done; 2 something in the stove file or on the command line needs mending;\n"
+    "3 the calculation failed; 4 a file could not be read or written; 130 stopped by Ctrl-C.\n";
+
+int run(CLI::App& app, int argc, char** argv) {
+    using namespace drawwell;
+    try {
+        if (argc < 2) {
+            std::cout << app.help();
+            return exit_input;
+        }
+        app.parse(argc, argv);
+        return exit_success;
+    } catch (const CLI::ParseError& error) {
+        return app.exit(error) == 0 ? exit_success : exit_input;
+    } catch (const InputError& error) {
+        std::cerr << error.what() << "\n";
+        return exit_input;
+    } catch (const Interrupted& error) {
+        std::cerr << error.what() << "\n";
+        return exit_interrupted;
+    } catch (const FileError& error) {
+        std::cerr << error.what() << "\n";
+        return exit_file;
+    } catch (const std::exception& error) {
+        std::cerr << "the calculation failed, which is the program's fault: " << error.what()
+                  << "\n";
+        return exit_solver;
+    }
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+    CLI::App app("drawwell: what a wood-burning J-tube stove does before it is built", "drawwell");
+    app.set_version_flag("--version", "drawwell " DRAWWELL_VERSION);
+    app.require_subcommand(1);
+    app.footer(footer);
+    drawwell::add_burn_command(app);
+    drawwell::add_new_command(app);
+    drawwell::add_list_command(app);
+
+    const int code = run(app, argc, argv);
+    // A full disk or a closed pipe behind standard output is an error as well.
+    if (!std::cout.flush() && code == drawwell::exit_success) {
+        std::cerr << "cannot write standard output\n";
+        return drawwell::exit_file;
+    }
+    return code;
+}

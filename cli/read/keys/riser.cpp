@@ -1,0 +1,131 @@
+#include "cli/read/keys/fields.h"
+
+namespace drawwell {
+namespace {
+
+using namespace fields;
+using Derived = std::optional<Value>;
+
+Derived riser_foot(const StoveDraft& draft, std::string_view) {
+    return draft.stove.tunnel ? draft.stove.tunnel->height / 2 : 0.0;
+}
+Derived plate_diameter(const StoveDraft& draft, std::string_view) {
+    return draft.stove.barrel ? Derived(draft.stove.barrel->diameter + 0.02) : std::nullopt;
+}
+Derived plate_underside(const StoveDraft& draft, std::string_view) {
+    return draft.stove.riser.top + equal_bore(draft.stove.riser) / 3;
+}
+
+}  // namespace
+
+std::vector<Key> riser_keys() {
+    using enum Quantity;
+    return {
+        {.name = "riser.bore",
+         .quantity = length,
+         .fallback = "none: a slot",
+         .least = 0.02,
+         .most = 1,
+         .help = "inside diameter of a round riser",
+         .field = of<&Stove::riser, &Riser::bore>},
+        {.name = "riser.width",
+         .quantity = length,
+         .fallback = "none: round",
+         .least = 0.005,
+         .most = 3,
+         .help = "inside width of a square riser or slot, instead of riser.bore",
+         .field = of<&Stove::riser, &Riser::width>},
+        {.name = "riser.depth",
+         .quantity = length,
+         .fallback = "none: round",
+         .least = 0.005,
+         .most = 3,
+         .help = "inside depth of a square riser or slot",
+         .field = of<&Stove::riser, &Riser::depth>},
+        {.name = "riser.foot",
+         .quantity = length,
+         .fallback = "half tunnel.height",
+         .derive = riser_foot,
+         .most = 10,
+         .help = "height of the riser's lower end; with a tunnel, the tunnel's axis",
+         .field = of<&Stove::riser, &Riser::foot>},
+        {.name = "riser.top",
+         .quantity = length,
+         .required = true,
+         .least = 0.05,
+         .most = 20,
+         .help = "height of the riser's upper end above the tunnel floor",
+         .field = of<&Stove::riser, &Riser::top>},
+        {.name = "riser.lining",
+         .kind = Kind::build_up,
+         .quantity = length,
+         .fallback = "25 mm aes_board, 1 mm stainless_304",
+         .practice = true,
+         .help = "wall of the riser from the gas outwards (insulation, skin)",
+         .field = of<&Stove::riser, &Riser::lining>},
+        {.name = "riser.wall_temperature",
+         .quantity = temperature,
+         .fallback = "none: it follows",
+         .least = 200,
+         .most = 1800,
+         .help = "holds the riser's inner faces at this (bench tests)",
+         .field = of<&Stove::riser, &Riser::wall_temperature>},
+        {.name = "barrel.diameter",
+         .quantity = length,
+         .required = true,
+         .least = 0.05,
+         .most = 3,
+         .help = "outside diameter of the barrel",
+         .field = of<&Stove::barrel, &Barrel::diameter>},
+        {.name = "barrel.height",
+         .quantity = length,
+         .required = true,
+         .least = 0.05,
+         .most = 10,
+         .help = "height of the barrel; it hangs from the plate's underside",
+         .field = of<&Stove::barrel, &Barrel::height>},
+        {.name = "barrel.shell",
+         .kind = Kind::build_up,
+         .quantity = length,
+         .fallback = "1.2 mm mild_steel",
+         .practice = true,
+         .help = "wall of the barrel",
+         .field = of<&Stove::barrel, &Barrel::shell>},
+        {.name = "plate.underside",
+         .quantity = length,
+         .fallback = "a third of the bore over riser.top",
+         .derive = plate_underside,
+         .practice = true,
+         .least = 0.05,
+         .most = 20,
+         .help =
+             "height of the plate's lower face; less riser.top it is the opening under the plate "
+             "(curtain gap)",
+         .field = of<&Stove::plate, &Plate::underside>},
+        {.name = "plate.diameter",
+         .quantity = length,
+         .fallback = "20 mm over barrel.diameter",
+         .derive = plate_diameter,
+         .practice = true,
+         .least = 0.05,
+         .most = 3,
+         .help = "diameter of the cooking plate (lid)",
+         .field = of<&Stove::plate, &Plate::diameter>},
+        {.name = "plate.thickness",
+         .quantity = length,
+         .fallback = "6 mm",
+         .practice = true,
+         .least = 0.0003,
+         .most = 0.2,
+         .help = "thickness of the cooking plate",
+         .field = of<&Stove::plate, &Plate::thickness>},
+        {.name = "plate.material",
+         .kind = Kind::material,
+         .fallback = "mild_steel",
+         .practice = true,
+         .help = "what the cooking plate is made of",
+         .field = of<&Stove::plate, &Plate::material>},
+    };
+}
+
+}  // namespace drawwell

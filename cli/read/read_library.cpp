@@ -1,0 +1,84 @@
+#include "cli/read/read_library.h"
+
+#include <cmath>
+#include <string_view>
+
+#include "cli/read/data_table.h"
+#include "models/laws/heating_value.h"
+
+namespace drawwell {
+namespace {
+
+Material read_material(const DataTable& row) {
+    Material m;
+    m.name = row.name();
+    m.meaning = row.text("meaning");
+    m.density = row.positive("density_kg_m3");
+    m.conductivity = row.by_temperature("conductivity_by_c");
+    m.heat_capacity = row.by_temperature("heat_capacity_by_c");
+    m.emissivity = row.share("emissivity");
+    if (row.has("hot_face_limit_c")) m.hot_face_limit = row.temperature("hot_face_limit_c");
+    m.conductivity_spread = row.share("conductivity_spread");
+    m.emissivity_spread = row.share("emissivity_spread");
+    if (row.has("hazard")) m.hazard = row.text("hazard");
+    m.source = row.text("source");
+    return m;
+}
+
+Wood read_wood(const DataTable& row) {
+    const double nitrogen = row.share("nitrogen");
+    Wood w;
+    w.name = row.name();
+    w.meaning = row.text("meaning");
+    w.carbon = row.share("carbon");
+    w.hydrogen = row.share("hydrogen");
+    const double oxygen = row.share("oxygen");
+    w.ash = row.share("ash");
+    w.density = row.positive("density_kg_m3");
+    w.source = row.text("source");
+    if (std::abs(w.carbon + w.hydrogen + oxygen + nitrogen - 1) > 1e-6)
+        row.fail("carbon", "carbon, hydrogen, oxygen and nitrogen must sum to 1");
+    w.higher_heating_value = wood_heating_value(
+        {.carbon = w.carbon, .hydrogen = w.hydrogen, .oxygen = oxygen, .nitrogen = nitrogen});
+    w.oxygen = oxygen + nitrogen;
+    return w;
+}
+
+BedConstants read_bed(const DataFile& file) {
+    const auto uncertain = [&file](std::string_view name, std::string_view value = "value") {
+        const DataTable row = file.row(name);
+        row.text("source");
+        row.text("unit");
+        return Uncertain{.value = value == "value_c" ? row.temperature(value) : row.positive(value),
+                         .spread = row.share("spread")};
+    };
+    return {.surface_rate = uncertain("surface_rate"),
+            .flame_feedback = uncertain("flame_feedback"),
+            .flux_scale = uncertain("flux_scale"),
+            .largest_rate = uncertain("largest_rate"),
+            .ignition_flux = uncertain("ignition_flux"),
+            .response_time = uncertain("response_time"),
+            .char_yield = uncertain("char_yield"),
+            .char_kinetic_rate = uncertain("char_kinetic_rate"),
+            .char_transfer_rate = uncertain("char_transfer_rate"),
+            .char_area = uncertain("char_area"),
+            .char_to_co = uncertain("char_to_co"),
+            .flame_length_factor = uncertain("flame_length_factor"),
+            .freezing_temperature = uncertain("freezing_temperature", "value_c")};
+}
+
+}  // namespace
+
+Library read_library() {
+    Library library;
+    const DataFile materials = embedded_file("materials.toml");
+    for (const std::string& name : materials.rows())
+        library.materials.emplace(name, read_material(materials.row(name)));
+    const DataFile woods = embedded_file("woods.toml");
+    for (const std::string& name : woods.rows())
+        library.woods.emplace(name, read_wood(woods.row(name)));
+    library.bed = read_bed(embedded_file("fuel_bed.toml"));
+    return library;
+}
+
+}  // namespace drawwell

@@ -1,0 +1,232 @@
+#include "cli/read/stove_checks.h"
+
+#include <fmt/format.h>
+
+#include <cmath>
+#include <initializer_list>
+
+#include "cli/read/keys.h"
+#include "cli/read/units.h"
+
+namespace drawwell {
+namespace {
+
+std::string mm(double value) {
+    return show_quantity(value, Quantity::length);
+}
+
+/// Blames one of several keys for what they say together.
+class Checker {
+  public:
+    Checker(const StoveDraft& draft, const Said& said, Problems& problems)
+        : draft_(draft), said_(said), problems_(problems) {}
+
+    /// Unless `good`, a problem at the first of the keys that an override set, else the first that
+    /// the file set, else the table of the first. Skipped while one of them has no sure value.
+    void require(bool good, std::initializer_list<std::string> keys, const std::string& reason) {
+        if (good) return;
+        const Entry* blamed = nullptr;
+        for (const std::string& key : keys) {
+            if (said_.unsure.contains(key)) return;
+            const auto said = said_.entries.find(key);
+            if (said == said_.entries.end()) continue;
+            if (!blamed || (said->second.from_override && !blamed->from_override))
+                blamed = &said->second;
+        }
+        if (blamed)
+            problems_.add(*blamed, reason);
+        else
+            problems_.add(place_of(table_of(*keys.begin())),
+                          by_default(*keys.begin()) + ": " + reason);
+    }
+
+    /// A problem of a whole part.
+    void require_part(bool good, const std::string& table, const std::string& reason) {
+        if (!good) problems_.add(place_of(table), fmt::format("[{}]: {}", table, reason));
+    }
+
+  private:
+    Place place_of(const std::string& name) const {
+        const auto table = said_.tables.find(name);
+        return table == said_.tables.end() ? Place{1, 1} : table->second;
+    }
+    std::string by_default(const std::string& name) const {
+        StoveDraft draft = draft_;
+        const FoundKey found = find_key(name);
+        const auto value = found.key ? get_value(draft, found) : std::nullopt;
+        return value ? fmt::format("{} = {} (by default)", name, value_text(*found.key, *value))
+                     : name;
+    }
+
+    const StoveDraft& draft_;
+    const Said& said_;
+    Problems& problems_;
+};
+
+void check_firebox(const Stove& stove, Checker& check) {
+    if (const auto& tunnel = stove.tunnel; tunnel && stove.feed) {
+        check.require(stove.feed->mouth > tunnel->height, {"feed.mouth", "tunnel.height"},
+                      fmt::format("the feed's mouth is not above the tunnel's roof ({})",
+                                  mm(tunnel->height)));
+        const double least = (stove.feed->depth + equal_bore(stove.riser)) / 2;
+        check.require(
+            tunnel->length >= least,
+            {"tunnel.length", "feed.depth", "riser.bore", "riser.width", "riser.depth"},
+            fmt::format("feed and riser stand in each other: their centres must be at least {} "
+                        "apart",
+                        mm(least)));
+    }
+    if (stove.port && stove.tunnel) {
+        check.require(
+            stove.port->width <= stove.tunnel->width, {"port.width", "tunnel.width"},
+            fmt::format("the port is wider than the tunnel ({})", mm(stove.tunnel->width)));
+        check.require(
+            stove.port->height <= stove.tunnel->height, {"port.height", "tunnel.height"},
+            fmt::format("the port is higher than the tunnel ({})", mm(stove.tunnel->height)));
+    } else if (stove.port) {
+        check.require(stove.port->width * stove.port->height <= riser_area(stove.riser),
+                      {"port.width", "port.height", "riser.bore", "riser.width", "riser.depth"},
+                      "the port is larger than the riser's inner section");
+    }
+    for (const SideAir& air : stove.side_air) {
+        const std::string prefix = "side_air." + air.name + ".";
+        const bool slot = air.slot_width > 0 && air.slot_height > 0;
+        const bool holes = air.holes > 0 && air.hole_diameter > 0;
+        check.require(
+            slot != holes,
+            {prefix + "width", prefix + "height", prefix + "holes", prefix + "diameter"},
+            "a side inlet is a slot (width and height) or a row of holes (holes and diameter)");
+        check.require(stove.tunnel.has_value() || stove.feed.has_value(), {prefix + "at"},
+                      "side air needs a tunnel or feed to enter");
+        if (stove.feed)
+            check.require(
+                air.height < stove.feed->mouth, {prefix + "at", "feed.mouth"},
+                fmt::format("side air enters above the feed's mouth ({})", mm(stove.feed->mouth)));
+    }
+}
+
+void check_riser(const Stove& stove, Checker& check) {
+    const Riser& riser = stove.riser;
+    check.require(riser.top > riser.foot, {"riser.top", "riser.foot"},
+                  fmt::format("the riser's top is not above its foot ({})", mm(riser.foot)));
+    if (stove.tunnel)
+        check.require(riser.top > stove.tunnel->height, {"riser.top", "tunnel.height"},
+                      fmt::format("the riser's top is not above the tunnel's roof ({})",
+                                  mm(stove.tunnel->height)));
+}
+
+void check_barrel(const Stove& stove, Checker& check) {
+    check.require_part(
+        !stove.barrel || stove.plate, "barrel",
+        "a barrel hangs from a plate: add [plate], an empty table takes the defaults");
+    check.require_part(!stove.plate || stove.barrel, "plate",
+                       "a plate needs a barrel under it: add [barrel]");
+    if (stove.plate)
+        check.require(stove.plate->underside > stove.riser.top, {"riser.top", "plate.underside"},
+                      fmt::format("the riser goes through the plate: its top is at {}, the plate's "
+                                  "underside at {}, and gas must pass between",
+                                  mm(stove.riser.top), mm(stove.plate->underside)));
+    if (!stove.barrel) return;
+    const Barrel& barrel = *stove.barrel;
+    const Riser& riser = stove.riser;
+    const double lining = 2 * thickness(riser.lining);
+    const double outside = riser.bore > 0 ? riser.bore + lining
+                                          : std::hypot(riser.width + lining, riser.depth + lining);
+    const double inside = barrel.diameter - 2 * thickness(barrel.shell);
+    check.require(
+        inside > outside,
+        {"barrel.diameter", "riser.bore", "riser.width", "riser.depth", "riser.lining",
+         "barrel.shell"},
+        fmt::format("the barrel is narrower inside ({}) than the riser outside ({}): no space "
+                    "round the riser is left",
+                    mm(inside), mm(outside)));
+    if (!stove.plate) return;
+    check.require(stove.barrel_foot() < riser.top,
+                  {"barrel.height", "riser.top", "plate.underside"},
+                  fmt::format("the barrel ends at {}, above the riser's top at {}",
+                              mm(stove.barrel_foot()), mm(riser.top)));
+    check.require(stove.plate->diameter >= inside, {"plate.diameter", "barrel.diameter"},
+                  fmt::format("the plate does not cover the barrel ({} inside)", mm(inside)));
+}
+
+void check_flue(const Stove& stove, Checker& check) {
+    for (const FlueSection& section : stove.flue.sections) {
+        const std::string prefix = "flue." + section.name + ".";
+        check.require(std::abs(section.rise) <= section.length,
+                      {prefix + "rise", prefix + "length"},
+                      fmt::format("a section {} long can't rise or fall by {}", mm(section.length),
+                                  mm(std::abs(section.rise))));
+    }
+    check.require_part(stove.barrel || stove.flue.outlet == 0, "flue",
+                       "flue.outlet is a height on a barrel, and there is none");
+    if (!stove.barrel || stove.flue.sections.empty()) return;
+    const FlueSection& first = stove.flue.sections.front();
+    check.require(stove.flue.outlet >= first.bore / 2 &&
+                      stove.flue.outlet + first.bore / 2 <= stove.barrel->height,
+                  {"flue.outlet", "barrel.height", "flue." + first.name + ".bore"},
+                  fmt::format("the flue outlet ({} across) reaches outside the barrel ({} high)",
+                              mm(first.bore), mm(stove.barrel->height)));
+}
+
+void check_wood(const Stove& stove, const Said& said, Checker& check) {
+    const bool wood = !stove.loads.empty() || stove.burn_rate;
+    // A source of heat whose value was refused is one all the same.
+    bool heated = wood || stove.kindling || said.tables.contains("load");
+    for (const std::string key : {"heat.power", "burn_rate.table", "riser.wall_temperature"})
+        heated = heated || said.entries.contains(key);
+    check.require_part(
+        heated, "load",
+        "nothing heats this stove: add [load.NAME], or burn_rate.table, heat.power or "
+        "riser.wall_temperature");
+    if (!wood) return;
+    check.require_part(stove.feed && stove.tunnel, stove.burn_rate ? "burn_rate" : "load",
+                       "wood needs a [feed] and a [tunnel] to burn in; plain heat is heat.power");
+    if (!stove.feed) return;
+    for (const Load& load : stove.loads) {
+        const std::string prefix = "load." + load.name + ".";
+        if (!(load.side > 0)) continue;  // refused already
+        const double abreast =
+            std::floor(stove.feed->width / load.side) * std::floor(stove.feed->depth / load.side);
+        check.require(
+            load.pieces <= abreast,
+            {prefix + "pieces", prefix + "side", "wood.side", "feed.width", "feed.depth"},
+            fmt::format("{} sticks of {} never fit a feed of {} x {}: it takes {:.0f}", load.pieces,
+                        mm(load.side), mm(stove.feed->width), mm(stove.feed->depth), abreast));
+    }
+}
+
+}  // namespace
+
+void check_stove(const StoveDraft& draft, const Said& said, Problems& problems) {
+    Checker check(draft, said, problems);
+    check_firebox(draft.stove, check);
+    check_riser(draft.stove, check);
+    check_barrel(draft.stove, check);
+    check_flue(draft.stove, check);
+    check_wood(draft.stove, said, check);
+}
+
+void check_contradictions(const Said& said, Problems& problems) {
+    const auto both = [&](const std::string& first, const std::string& second) {
+        const auto found = said.entries.find(first);
+        if (found != said.entries.end() && said.entries.contains(second))
+            problems.add(found->second,
+                         fmt::format("{} says it too: leave one of them out", second));
+    };
+    both("site.altitude", "site.pressure");
+    both("heat.power", "burn_rate.table");
+    for (const std::string member : {"riser.width", "riser.depth"}) both(member, "riser.bore");
+    for (const auto& [table, place] : said.tables) {
+        if (table.starts_with("flue.")) both(table + ".direction", table + ".rise");
+        if (!table.starts_with("load.") && table != "kindling") continue;
+        for (const std::string instead : {"heat.power", "burn_rate.table"})
+            if (said.entries.contains(instead))
+                problems.add(
+                    place,
+                    fmt::format(
+                        "[{}]: {} stands instead of loads and kindling: leave one of them out",
+                        table, instead));
+    }
+}
+
+}  // namespace drawwell

@@ -1,0 +1,26 @@
+#pragma once
+
+#include <map>
+#include <set>
+#include <string>
+
+#include "cli/read/problems.h"
+#include "cli/read/stove_draft.h"
+
+namespace drawwell {
+
+/// What was said, to blame it.
+struct Said {
+    std::map<std::string, Entry> entries;  // by full key
+    std::set<std::string> unsure;  // keys without a value to rely on: checks of them are skipped
+    std::map<std::string, Place> tables;  // where each table begins
+};
+
+/// Adds a problem for each impossibility of a stove whose values are all filled in: a riser through
+/// the plate, a barrel narrower than the riser, wood with nowhere to burn.
+void check_stove(const StoveDraft& draft, const Said& said, Problems& problems);
+
+/// Adds a problem for each thing said twice in different ways, before the defaults are filled in.
+void check_contradictions(const Said& said, Problems& problems);
+
+}  // namespace drawwell

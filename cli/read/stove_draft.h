@@ -1,0 +1,38 @@
+#pragma once
+
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "models/library.h"
+#include "models/stove.h"
+
+namespace drawwell {
+
+/// A stove being written down, with what its keys may say besides: other ways of saying a thing,
+/// and what all loads share.
+struct StoveDraft {
+    Stove stove;
+    const Library* library = nullptr;
+    double altitude = 0;                    // [m] of the site
+    double wood_side = 0, wood_length = 0;  // [m] of a load's pieces, unless it says otherwise
+    std::vector<std::string> flue_order;    // names of the sections
+    std::map<std::string, std::string> direction;  // of a flue section: up, level, down
+};
+
+/// The draft that would have become this stove.
+StoveDraft draft_of(const Stove& stove);
+
+/// Fills what follows from other things said: opening areas, the sections' rises, no kindling of 0
+/// kg.
+void complete(StoveDraft& draft);
+
+/// Riser's and flue's inner section [m2]; 0 if the draft does not say.
+double riser_area(const Riser& riser);
+/// Diameter of a round duct of the riser's inner section [m].
+double equal_bore(const Riser& riser);
+/// Thickness of a build-up [m].
+double thickness(const BuildUp& wall);
+
+}  // namespace drawwell

@@ -1,0 +1,282 @@
+#include "cli/read/units.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <vector>
+
+#include "cli/read/nearest.h"
+#include "cli/read/number_text.h"
+#include "solver/constants.h"
+#include "solver/errors.h"
+
+namespace drawwell {
+namespace {
+
+/// SI value = factor * (number + offset).
+struct Unit {
+    std::string_view name;
+    Quantity quantity;
+    double factor;
+    double offset = 0;
+    bool listed = true;  // false: another spelling of a listed one
+};
+
+using enum Quantity;
+constexpr double inch = 0.0254;       // [m] exact, international yard and pound agreement 1959
+constexpr double pound = 0.45359237;  // [kg] exact, the same
+constexpr double btu = 1055.056;      // [J] international table, rounded
+constexpr double water_inch =
+    249.089;  // [Pa] conventional inch of water, from memory of NIST SP 811
+constexpr double degree = constants::pi / 180.0;
+
+constexpr std::array units{
+    Unit{"mm", length, 1e-3},
+    Unit{"cm", length, 1e-2},
+    Unit{"m", length, 1},
+    Unit{"in", length, inch},
+    Unit{"ft", length, 12 * inch},
+    Unit{"inch", length, inch, 0, false},
+    Unit{"inches", length, inch, 0, false},
+    Unit{"\"", length, inch, 0, false},
+    Unit{"foot", length, 12 * inch, 0, false},
+    Unit{"feet", length, 12 * inch, 0, false},
+    Unit{"'", length, 12 * inch, 0, false},
+    Unit{"mm2", area, 1e-6},
+    Unit{"cm2", area, 1e-4},
+    Unit{"m2", area, 1},
+    Unit{"in2", area, inch* inch},
+    Unit{"mm²", area, 1e-6, 0, false},
+    Unit{"cm²", area, 1e-4, 0, false},
+    Unit{"m²", area, 1, 0, false},
+    Unit{"l", volume, 1e-3},
+    Unit{"m3", volume, 1},
+    Unit{"gal", volume, 231 * inch* inch* inch},  // US gallon, exact
+    Unit{"L", volume, 1e-3, 0, false},
+    Unit{"m³", volume, 1, 0, false},
+    Unit{"deg", angle, degree},
+    Unit{"rad", angle, 1},
+    Unit{"°", angle, degree, 0, false},
+    Unit{"°C", temperature, 1, constants::ice_point},
+    Unit{"°F", temperature, 5.0 / 9.0, constants::ice_point * 1.8 - 32},
+    Unit{"K", temperature, 1},
+    Unit{"C", temperature, 1, constants::ice_point, false},
+    Unit{"F", temperature, 5.0 / 9.0, constants::ice_point * 1.8 - 32, false},
+    Unit{"degC", temperature, 1, constants::ice_point, false},
+    Unit{"degF", temperature, 5.0 / 9.0, constants::ice_point * 1.8 - 32, false},
+    Unit{"s", time, 1},
+    Unit{"min", time, 60},
+    Unit{"h", time, 3600},
+    Unit{"kg", mass, 1},
+    Unit{"g", mass, 1e-3},
+    Unit{"lb", mass, pound},
+    Unit{"oz", mass, pound / 16},
+    Unit{"kg/h", burn_rate, 1.0 / 3600},
+    Unit{"g/s", burn_rate, 1e-3},
+    Unit{"kg/s", burn_rate, 1},
+    Unit{"lb/h", burn_rate, pound / 3600},
+    Unit{"kW", power, 1e3},
+    Unit{"W", power, 1},
+    Unit{"BTU/h", power, btu / 3600},
+    Unit{"Pa", pressure, 1},
+    Unit{"hPa", pressure, 100},
+    Unit{"kPa", pressure, 1000},
+    Unit{"mbar", pressure, 100},
+    Unit{"inH2O", pressure, water_inch},
+    Unit{"m/s", speed, 1},
+    Unit{"km/h", speed, 1.0 / 3.6},
+    Unit{"mph", speed, 5280 * 12 * inch / 3600},
+    Unit{"W/K", heat_loss, 1},
+    Unit{"kW/K", heat_loss, 1000, 0, false},
+    Unit{"%", moisture, 0.01},
+    Unit{"% wet", moisture, 0.01},
+    Unit{"% dry", moisture, 0.01},
+    Unit{"% wet basis", moisture, 0.01, 0, false},
+    Unit{"% dry basis", moisture, 0.01, 0, false},
+    Unit{"kg/kg wet", moisture, 1, 0, false},
+    Unit{"%", share, 0.01},
+    Unit{"", share, 1},
+    Unit{"", number, 1},
+};
+
+std::string with_article(Quantity quantity) {
+    const std::string_view name = quantity_name(quantity);
+    return fmt::format("{} {}", name.front() == 'a' ? "an" : "a", name);
+}
+
+[[noreturn]] void refuse_unit(std::string_view unit, Quantity quantity) {
+    const std::string units_text = accepted_units(quantity);
+    const std::string accepted =
+        units_text.empty() ? std::string("here stands a plain number")
+                           : fmt::format("{} is in {}", with_article(quantity), units_text);
+    if (unit.empty()) throw InputError(fmt::format("the unit is missing; {}", accepted));
+    std::vector<std::string> names;
+    for (const Unit& known : units)
+        if (known.quantity == quantity && !known.name.empty()) names.emplace_back(known.name);
+    for (const Unit& other : units)
+        if (other.name == unit)
+            throw InputError(fmt::format("{} is a unit of {}; {}", unit,
+                                         quantity_name(other.quantity), accepted));
+    throw InputError(
+        fmt::format("unknown unit \"{}\"; {}{}", unit, accepted, did_you_mean(unit, names)));
+}
+
+const Unit& find_unit(std::string_view name, Quantity quantity) {
+    const auto found = std::find_if(units.begin(), units.end(), [&](const Unit& unit) {
+        return unit.quantity == quantity && unit.name == name;
+    });
+    if (found == units.end()) refuse_unit(name, quantity);
+    return *found;
+}
+
+/// Takes the unit off the front: everything up to the next word that starts with a digit.
+std::string take_unit(std::string_view& text) {
+    std::string unit;
+    skip_blanks(text);
+    while (!text.empty() && !starts_number(text.front())) {
+        const std::size_t length = std::min(text.find_first_of(" \t"), text.size());
+        unit += (unit.empty() ? "" : " ") + std::string(text.substr(0, length));
+        text.remove_prefix(length);
+        skip_blanks(text);
+    }
+    if (unit.starts_with("%") && unit.size() > 1 && unit[1] != ' ') unit.insert(1, " ");
+    return unit;
+}
+
+double to_si(double number, const Unit& unit) {
+    const double value = unit.factor * (number + unit.offset);
+    if (unit.name.starts_with("% dry")) return value / (1 + value);
+    return value;
+}
+
+double from_si(double value, const Unit& unit) {
+    return value / unit.factor - unit.offset;
+}
+
+/// The unit a person would write this value in.
+const Unit& usual_unit(double value, Quantity quantity) {
+    const auto whole = [&](double part) { return value >= part && std::fmod(value, part) == 0; };
+    switch (quantity) {
+        case length:
+            return find_unit(std::abs(value) < 10 ? "mm" : "m", quantity);
+        case time:
+            return find_unit(whole(3600) ? "h" : whole(60) ? "min" : "s", quantity);
+        case pressure:
+            return find_unit(std::abs(value) < 2000 ? "Pa" : "hPa", quantity);
+        case power:
+            return find_unit(std::abs(value) < 1000 ? "W" : "kW", quantity);
+        case moisture:
+            return find_unit("% wet", quantity);
+        default:
+            break;
+    }
+    return *std::find_if(units.begin(), units.end(),
+                         [&](const Unit& unit) { return unit.quantity == quantity; });
+}
+
+std::string join(const std::string& number, const Unit& unit) {
+    return unit.name.empty() ? number : fmt::format("{} {}", number, unit.name);
+}
+
+}  // namespace
+
+std::string_view quantity_name(Quantity quantity) {
+    switch (quantity) {
+        case length:
+            return "length";
+        case area:
+            return "area";
+        case volume:
+            return "volume";
+        case angle:
+            return "angle";
+        case temperature:
+            return "temperature";
+        case time:
+            return "time";
+        case mass:
+            return "mass";
+        case burn_rate:
+            return "burn rate";
+        case power:
+            return "power";
+        case pressure:
+            return "pressure";
+        case speed:
+            return "speed";
+        case heat_loss:
+            return "heat loss";
+        case moisture:
+            return "moisture";
+        case share:
+            return "share";
+        case number:
+            return "plain number";
+    }
+    return "";
+}
+
+std::string accepted_units(Quantity quantity) {
+    std::string list;
+    for (const Unit& unit : units)
+        if (unit.quantity == quantity && unit.listed && !unit.name.empty())
+            list += (list.empty() ? "" : ", ") + std::string(unit.name);
+    return list;
+}
+
+double parse_quantity(std::string_view text, Quantity quantity) {
+    double total = 0;
+    for (bool first = true; first || !text.empty(); first = false) {
+        skip_blanks(text);
+        const double number = take_number(text);
+        const Unit& unit = find_unit(take_unit(text), quantity);
+        const bool sums = quantity == length || quantity == time || quantity == mass;
+        if (!first && (!sums || number < 0)) throw InputError("one number and one unit are enough");
+        if (unit.name.starts_with("% dry") && number < 0) throw InputError("it can't be negative");
+        total += to_si(number, unit);
+    }
+    return total;
+}
+
+std::string format_quantity(double value, Quantity quantity) {
+    const Unit& unit = usual_unit(value, quantity);
+    for (const int digits : {12, 15, 17}) {
+        const std::string text = join(fmt::format("{:.{}g}", from_si(value, unit), digits), unit);
+        if (parse_quantity(text, quantity) == value) return text;
+    }
+    for (const Unit& plain : units)
+        if (plain.quantity == quantity && plain.factor == 1 && plain.offset == 0)
+            return join(fmt::format("{}", value), plain);
+    return join(fmt::format("{:.17g}", from_si(value, unit)), unit);
+}
+
+std::string show_quantity(double value, Quantity quantity, int digits) {
+    const Unit& unit = usual_unit(value, quantity);
+    return join(fmt::format("{:.{}g}", from_si(value, unit), digits), unit);
+}
+
+double to_celsius(double kelvin) {
+    return kelvin - constants::ice_point;
+}
+double to_millimetres(double metres) {
+    return metres * 1e3;
+}
+double to_minutes(double seconds) {
+    return seconds / 60;
+}
+double to_grams(double kilograms) {
+    return kilograms * 1e3;
+}
+double to_kilowatts(double watts) {
+    return watts / 1e3;
+}
+double to_megajoules(double joules) {
+    return joules / 1e6;
+}
+double to_percent(double share) {
+    return share * 1e2;
+}
+
+}  // namespace drawwell

@@ -1,0 +1,53 @@
+#pragma once
+
+#include <string>
+#include <string_view>
+
+namespace drawwell {
+
+/// What a number at the border measures; each has its own units. Inside, all are SI.
+enum class Quantity {
+    length,
+    area,
+    volume,
+    angle,
+    temperature,
+    time,
+    mass,
+    burn_rate,
+    power,
+    pressure,
+    speed,
+    heat_loss,
+    moisture,
+    share,
+    number,
+};
+
+/// "length", "rate of burning", ... as people say it.
+std::string_view quantity_name(Quantity quantity);
+
+/// The units a quantity may be written in, for messages: `mm, cm, m, in, ft`.
+std::string accepted_units(Quantity quantity);
+
+/// A quantity as text in SI: "180 mm", "7 1/8 in", "5 ft 4 in", "68 °F", "19 % dry" (which becomes
+/// a share of the wet mass). InputError with the reason: no number, not finite, no unit, another's
+/// unit.
+double parse_quantity(std::string_view text, Quantity quantity);
+
+/// The shortest text in a usual unit that parse_quantity turns into exactly this value again.
+std::string format_quantity(double value, Quantity quantity);
+
+/// The same, rounded to `digits` significant digits for people.
+std::string show_quantity(double value, Quantity quantity, int digits = 4);
+
+/// SI values as numbers of the unit named, for files and pages that name it beside them.
+double to_celsius(double kelvin);
+double to_millimetres(double metres);
+double to_minutes(double seconds);
+double to_grams(double kilograms);
+double to_kilowatts(double watts);
+double to_megajoules(double joules);
+double to_percent(double share);
+
+}  // namespace drawwell

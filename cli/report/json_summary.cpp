@@ -1,0 +1,44 @@
+#include "cli/report/json_summary.h"
+
+#include <nlohmann/json.hpp>
+#include <type_traits>
+
+#include "cli/report/summary_entries.h"
+
+namespace drawwell {
+namespace {
+
+nlohmann::ordered_json to_json(const SummaryEntry& entry) {
+    return std::visit(
+        [](const auto& value) -> nlohmann::ordered_json {
+            using T = std::decay_t<decltype(value)>;
+            if constexpr (std::is_same_v<T, std::monostate>)
+                return nullptr;
+            else
+                return value;  // what is not finite comes out as null as well
+        },
+        entry.value);
+}
+
+}  // namespace
+
+std::string json_summary(const Summary& summary, const RunRecord& record,
+                         const std::filesystem::path& result_file) {
+    nlohmann::ordered_json json;
+    for (const SummaryEntry& entry : summary_entries(summary))
+        json[std::string(entry.key)] = to_json(entry);
+    json["remarks"] = summary.remarks;
+    json["title"] = record.title;
+    json["stove"] = record.stove_name;
+    json["overrides"] = record.overrides;
+    json["complete"] = record.complete;
+    json["program_version"] = DRAWWELL_VERSION;
+    if (result_file.empty())
+        json["result_file"] = nullptr;
+    else
+        json["result_file"] = result_file.string();
+    // Bytes that are not UTF-8 (a file name may hold any) must not stop the answer.
+    return json.dump(2, ' ', false, nlohmann::ordered_json::error_handler_t::replace) + "\n";
+}
+
+}  // namespace drawwell

@@ -1,0 +1,226 @@
+#include "cli/report/page.h"
+
+#include <fmt/format.h>
+
+#include <cmath>
+#include <string_view>
+
+#include "cli/read/units.h"
+#include "cli/report/cautions.h"
+#include "cli/report/page_text.h"
+
+namespace drawwell {
+namespace {
+
+constexpr double residual_limit = 1e-3;  // [-] above it the books do not balance
+constexpr double thin_reserve = 2;       // [Pa] a light gust; our choice
+constexpr double worth_a_line = 0.01;    // [-] share of the heat below which it is left out
+
+class Page {
+  public:
+    explicit Page(bool colour) : colour_(colour) {}
+
+    void heading(std::string_view text) { text_ += "\n" + marked(std::string(text), "1") + "\n"; }
+    void row(std::string_view label, std::string_view value) {
+        const std::string lead = fmt::format("  {:<24}", label);
+        text_ += wrapped(lead, value, lead.size());
+    }
+    void paragraph(std::string_view text) { text_ += wrapped("  ", text, 2); }
+    void point(std::string_view text) { text_ += wrapped("  - ", text, 4); }
+    void line(std::string_view text) { text_ += std::string(text) + "\n"; }
+    void verdict(std::string_view text, bool good) {
+        text_ += marked(wrapped("", text, 0), good ? "1;32" : "1;31");
+    }
+    const std::string& text() const { return text_; }
+
+  private:
+    std::string marked(std::string text, std::string_view code) const {
+        if (!colour_) return text;
+        const bool newline = text.ends_with('\n');
+        if (newline) text.pop_back();
+        return fmt::format("\x1b[{}m{}\x1b[0m{}", code, text, newline ? "\n" : "");
+    }
+
+    bool colour_;
+    std::string text_;
+};
+
+bool little_to_spare(const Summary& summary) {
+    return summary.reserve_draw_min && *summary.reserve_draw_min < thin_reserve;
+}
+
+void write_verdict(Page& page, const Summary& summary) {
+    if (!summary.draws)
+        page.verdict("IT DOES NOT DRAW.", false);
+    else if (summary.smoke_back > 0)
+        page.verdict("It draws, but smoke came back out of the feed.", false);
+    else if (little_to_spare(summary))
+        page.verdict("It draws, but with little to spare.", false);
+    else
+        page.verdict("It draws.", true);
+}
+
+void write_help(Page& page, const Summary& summary) {
+    if (summary.draws && summary.smoke_back <= 0 && !little_to_spare(summary)) return;
+    page.heading("What often helps; try one at a time with --set");
+    page.point("a higher flue, with fewer bends and a shorter level run");
+    page.point("a warm flue: kindling burned in it first (kindling.place), or a jacket round it");
+    page.point("a wider port, or a wider opening under the plate");
+    page.point("no suction in the room: fans off, a window open a hand's width");
+    if (summary.draws && summary.smoke_back > 0)
+        page.point("smaller first loads, put in only once the riser is hot");
+}
+
+void write_draw(Page& page, const Summary& summary) {
+    page.heading("Draw");
+    if (summary.reserve_draw_min && summary.reserve_draw_min_time)
+        page.row("weakest moment", fmt::format("{} after lighting; {:.1f} Pa of spare draw",
+                                               show_duration(*summary.reserve_draw_min_time),
+                                               *summary.reserve_draw_min));
+    if (summary.feed_suction_min)
+        page.row("suction at the feed",
+                 fmt::format("{:.1f} Pa at its foot, at the weakest", *summary.feed_suction_min));
+    if (summary.smoke_back > 0 && summary.smoke_back_first)
+        page.row("smoke back", fmt::format("for {} in all, first {} after lighting",
+                                           show_duration(summary.smoke_back),
+                                           show_duration(*summary.smoke_back_first)));
+    else
+        page.row("smoke back", summary.smoke_back > 0
+                                   ? "for " + show_duration(summary.smoke_back) + " in all"
+                                   : "none");
+    std::string air = fmt::format("{:.1f} g/s while it burns", to_grams(summary.air_flow_mean));
+    if (summary.air_ratio_mean)
+        air += fmt::format(", {:.1f} times what the wood needs", *summary.air_ratio_mean);
+    page.row("air", air);
+    if (summary.air_ratio_mean && *summary.air_ratio_mean < 1)
+        page.paragraph("Too little air to burn the wood: part of it leaves as smoke and CO.");
+}
+
+void write_bands(Page& page, std::string_view label, const CookingTime& time) {
+    page.line(fmt::format("  {:<24}{:>8.0f}{:>9.0f}{:>9.0f}{:>9.0f}", label, to_minutes(time.warm),
+                          to_minutes(time.simmer), to_minutes(time.fry), to_minutes(time.sear)));
+}
+
+void write_plate(Page& page, const Summary& summary) {
+    if (!summary.plate_centre_max) return;
+    page.heading("Cooking plate");
+    std::string centre = "at most " + show_temperature(*summary.plate_centre_max);
+    if (summary.plate_centre_max_time)
+        centre += fmt::format(", {} after lighting", show_duration(*summary.plate_centre_max_time));
+    page.row("centre", centre);
+    if (summary.plate_rim_max)
+        page.row("rim", "at most " + show_temperature(*summary.plate_rim_max));
+    page.row("cooks (175 °C)", summary.plate_time_to_fry
+                                   ? "after " + show_duration(*summary.plate_time_to_fry)
+                                   : "never in this burn");
+    if (!summary.plate_best_ring && !summary.plate_pot) return;
+    page.line(fmt::format("  {:<24}{:>8}{:>9}{:>9}{:>9}", "minutes in each band", "warm", "simmer",
+                          "fry", "sear"));
+    page.line(fmt::format("  {:<24}{:>8}{:>9}{:>9}{:>9}", "(°C)", "60-120", "120-175", "175-230",
+                          "over 230"));
+    if (summary.plate_best_ring) {
+        std::string label = "best ring";
+        if (summary.plate_best_ring_radius)
+            label +=
+                fmt::format(", {:.0f} mm out", to_millimetres(*summary.plate_best_ring_radius));
+        write_bands(page, label, *summary.plate_best_ring);
+    }
+    if (summary.plate_pot) write_bands(page, "200 mm pot, centred", *summary.plate_pot);
+}
+
+void write_temperatures(Page& page, const Summary& summary) {
+    page.heading("How hot");
+    page.row("riser gas", "at most " + show_temperature(summary.riser_gas_max));
+    page.row("gas at the flue top", fmt::format("at most {}, {} on average while it burns",
+                                                show_temperature(summary.exit_gas_max),
+                                                show_temperature(summary.exit_gas_mean)));
+    if (summary.barrel_top_max && summary.barrel_foot_max)
+        page.row("barrel", fmt::format("at most {} at the top, {} at the foot",
+                                       show_temperature(*summary.barrel_top_max),
+                                       show_temperature(*summary.barrel_foot_max)));
+}
+
+void write_heat(Page& page, const Summary& summary, double duration) {
+    page.heading("Heat");
+    const double given = summary.heat_released + summary.heat_from_room_air;
+    const auto amount = [&](std::string_view label, double heat, std::string_view more = "") {
+        std::string value = fmt::format("{:6.1f} MJ", to_megajoules(heat));
+        if (given > 0) value += fmt::format("  {:4.0f} %", to_percent(heat / given));
+        page.line(fmt::format("  {:<24}{}{}{}", label, value, more.empty() ? "" : "  ", more));
+    };
+    const auto steady = [&](double heat) {
+        return duration > 0 ? fmt::format("{:.1f} kW on average", to_kilowatts(heat / duration))
+                            : std::string();
+    };
+    amount("given by the wood", summary.heat_released,
+           summary.wood_burned > 0 ? fmt::format("{:.1f} kg of it, dry", summary.wood_burned) : "");
+    if (std::abs(summary.heat_from_room_air) >= worth_a_line * given)
+        amount("warmth of the room's air", summary.heat_from_room_air);
+    amount("to the room", summary.heat_to_room, steady(summary.heat_to_room));
+    amount("still in the stove", summary.heat_stored);
+    amount("up the flue", summary.heat_up_flue);
+    if (summary.heat_up_flue_latent > worth_a_line * given)
+        amount("  of that as steam", summary.heat_up_flue_latent);
+    if (summary.heat_up_flue_unburnt > worth_a_line * given)
+        amount("  of that unburnt", summary.heat_up_flue_unburnt);
+    if (summary.room_demand > 0)
+        page.row("the room lost",
+                 fmt::format("{:.1f} MJ meanwhile; the stove gave {:.0f} % of that",
+                             to_megajoules(summary.room_demand),
+                             to_percent(summary.heat_to_room / summary.room_demand)));
+}
+
+void write_books(Page& page, const Summary& summary) {
+    const auto miss = [](double residual) {
+        return std::isfinite(residual) ? fmt::format("{:.2g} %", to_percent(std::abs(residual)))
+                                       : std::string("nobody knows what");
+    };
+    const std::string misses =
+        fmt::format("off by {} in heat, {} in gas, {} in elements", miss(summary.energy_residual),
+                    miss(summary.mass_residual), miss(summary.element_residual));
+    // A residual that is not a number must not pass for a small one.
+    const auto small = [](double residual) {
+        return std::isfinite(residual) && std::abs(residual) <= residual_limit;
+    };
+    const bool balance = small(summary.energy_residual) && small(summary.mass_residual) &&
+                         small(summary.element_residual);
+    if (balance) {
+        page.heading("The books balance");
+        page.paragraph(misses + ".");
+    } else {
+        page.heading("THE BOOKS DO NOT BALANCE");
+        page.paragraph(misses +
+                       ", where 0.1 % is allowed. Do not build on these figures; the "
+                       "fault is the program's, please report it with the stove file.");
+    }
+    page.paragraph(
+        fmt::format("Computed in {:.2f} s, {} steps.", summary.wall_clock, summary.steps));
+}
+
+}  // namespace
+
+std::string burn_page(const Summary& summary, const PageFrame& frame) {
+    Page page(frame.colour);
+    page.line(fmt::format("{}{}{} from lighting", frame.title, frame.title.empty() ? "" : ", ",
+                          show_duration(frame.duration)));
+    if (!frame.complete)
+        page.verdict("STOPPED BEFORE ITS END: this holds only as far as it was computed.", false);
+    write_verdict(page, summary);
+    write_help(page, summary);
+    write_draw(page, summary);
+    write_plate(page, summary);
+    write_temperatures(page, summary);
+    write_heat(page, summary, frame.duration);
+    if (!summary.remarks.empty()) page.heading("To note");
+    for (const std::string& remark : summary.remarks) page.point(remark);
+    page.heading("Before you light it");
+    for (const std::string_view caution : standing_cautions()) page.point(caution);
+    write_books(page, summary);
+    if (!frame.files.empty()) page.heading("Files");
+    // Paths are not broken: they are copied.
+    for (const auto& [meaning, path] : frame.files)
+        page.line(fmt::format("  {:<24}{}", meaning, path.string()));
+    return page.text();
+}
+
+}  // namespace drawwell

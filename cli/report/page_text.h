@@ -1,0 +1,20 @@
+#pragma once
+
+#include <string>
+#include <string_view>
+
+namespace drawwell {
+
+inline constexpr std::size_t page_width = 80;
+
+/// "2 h 20 min", "16 min", "45 s" of a time in seconds.
+std::string show_duration(double seconds);
+
+/// "472 °C" of kelvin.
+std::string show_temperature(double kelvin);
+
+/// Text broken into lines within the page, every line but the first indented by `indent` spaces;
+/// the first begins with `lead`.
+std::string wrapped(std::string_view lead, std::string_view text, std::size_t indent);
+
+}  // namespace drawwell

@@ -1,0 +1,86 @@
+#include "cli/report/summary_entries.h"
+
+#include <array>
+#include <iterator>
+#include <optional>
+
+#include "cli/read/units.h"
+
+namespace drawwell {
+namespace {
+
+using Value = decltype(SummaryEntry::value);
+
+Value plain(const std::optional<double>& value) {
+    return value ? Value(*value) : Value();
+}
+
+Value celsius(const std::optional<double>& kelvin) {
+    return kelvin ? Value(to_celsius(*kelvin)) : Value();
+}
+
+void add_bands(std::vector<SummaryEntry>& entries, const std::array<std::string_view, 4>& keys,
+               const std::optional<CookingTime>& time) {
+    const auto minutes = [&](double CookingTime::*band) {
+        return time ? Value(to_minutes(*time.*band)) : Value();
+    };
+    entries.push_back({keys[0], minutes(&CookingTime::warm)});
+    entries.push_back({keys[1], minutes(&CookingTime::simmer)});
+    entries.push_back({keys[2], minutes(&CookingTime::fry)});
+    entries.push_back({keys[3], minutes(&CookingTime::sear)});
+}
+
+}  // namespace
+
+std::vector<SummaryEntry> summary_entries(const Summary& summary) {
+    std::vector<SummaryEntry> entries = {
+        {"draws", summary.draws},
+        {"reserve_draw_min_pa", plain(summary.reserve_draw_min)},
+        {"reserve_draw_min_time_s", plain(summary.reserve_draw_min_time)},
+        {"feed_suction_min_pa", plain(summary.feed_suction_min)},
+        {"smoke_back_s", summary.smoke_back},
+        {"smoke_back_first_s", plain(summary.smoke_back_first)},
+        {"air_ratio_mean", plain(summary.air_ratio_mean)},
+        {"air_flow_mean_kg_s", summary.air_flow_mean},
+        {"plate_centre_max_c", celsius(summary.plate_centre_max)},
+        {"plate_centre_max_time_s", plain(summary.plate_centre_max_time)},
+        {"plate_rim_max_c", celsius(summary.plate_rim_max)},
+        {"plate_time_to_175c_s", plain(summary.plate_time_to_fry)},
+        {"plate_best_ring_radius_m", plain(summary.plate_best_ring_radius)},
+    };
+    add_bands(
+        entries,
+        {"plate_minutes_warm", "plate_minutes_simmer", "plate_minutes_fry", "plate_minutes_sear"},
+        summary.plate_best_ring);
+    add_bands(entries,
+              {"plate_pot_minutes_warm", "plate_pot_minutes_simmer", "plate_pot_minutes_fry",
+               "plate_pot_minutes_sear"},
+              summary.plate_pot);
+    const SummaryEntry rest[] = {
+        {"barrel_top_max_c", celsius(summary.barrel_top_max)},
+        {"barrel_foot_max_c", celsius(summary.barrel_foot_max)},
+        {"riser_gas_max_c", to_celsius(summary.riser_gas_max)},
+        {"exit_gas_max_c", to_celsius(summary.exit_gas_max)},
+        {"exit_gas_mean_c", to_celsius(summary.exit_gas_mean)},
+        {"wood_burned_kg", summary.wood_burned},
+        {"heat_released_mj", to_megajoules(summary.heat_released)},
+        {"heat_to_room_mj", to_megajoules(summary.heat_to_room)},
+        {"heat_stored_mj", to_megajoules(summary.heat_stored)},
+        {"heat_up_flue_mj", to_megajoules(summary.heat_up_flue)},
+        {"heat_up_flue_latent_mj", to_megajoules(summary.heat_up_flue_latent)},
+        {"heat_up_flue_unburnt_mj", to_megajoules(summary.heat_up_flue_unburnt)},
+        {"heat_from_room_air_mj", to_megajoules(summary.heat_from_room_air)},
+        {"smoke_back_heat_mj", to_megajoules(summary.smoke_back_heat)},
+        {"room_demand_mj", to_megajoules(summary.room_demand)},
+        {"energy_residual", summary.energy_residual},
+        {"mass_residual", summary.mass_residual},
+        {"element_residual", summary.element_residual},
+        {"steps", summary.steps},
+        {"rhs_evaluations", summary.rhs_evaluations},
+        {"wall_clock_s", summary.wall_clock},
+    };
+    entries.insert(entries.end(), std::begin(rest), std::end(rest));
+    return entries;
+}
+
+}  // namespace drawwell

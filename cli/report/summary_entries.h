@@ -1,0 +1,22 @@
+#pragma once
+
+#include <cstddef>
+#include <string_view>
+#include <variant>
+#include <vector>
+
+#include "models/summary.h"
+
+namespace drawwell {
+
+/// An answer by the name that other programs know it by. The name's suffix is its unit.
+struct SummaryEntry {
+    std::string_view key;                                           // `plate_centre_max_c`
+    std::variant<std::monostate, bool, std::size_t, double> value;  // monostate: never happened
+};
+
+/// Every figure of a summary, answers first; the one list behind JSON and result files.
+/// `wall_clock_s` comes last: the only one that differs between equal runs.
+std::vector<SummaryEntry> summary_entries(const Summary& summary);
+
+}  // namespace drawwell

@@ -1,0 +1,208 @@
+#include "models/build_network.h"
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+#include "models/components/parts.h"
+#include "models/fire/table_fire.h"
+#include "solver/errors.h"
+
+namespace drawwell {
+namespace {
+
+const Wood& wood(const Library& library, const std::string& name) {
+    const auto found = library.woods.find(name);
+    if (found == library.woods.end()) throw InputError("no wood is called " + name);
+    return found->second;
+}
+
+double dry_basis(double wet_basis) {
+    return wet_basis / (1 - wet_basis);
+}
+
+/// Dry, ash-free mass [kg] of wood as fired.
+double dry_ash_free(double mass, double wet_basis, const Wood& kind) {
+    return mass * (1 - wet_basis) * (1 - kind.ash);
+}
+
+/// One fuel for the whole burn: woods that differ are averaged by mass, so that the gas they give
+/// off is one pseudo-species that closes its elements.
+SolidFuel mean_fuel(const Stove& stove, const Library& library) {
+    std::vector<std::pair<std::string, double>> kinds;
+    for (const Load& load : stove.loads)
+        kinds.emplace_back(load.kind, load.mass * static_cast<double>(load.times.size()));
+    if (stove.kindling) kinds.emplace_back(stove.kindling->kind, stove.kindling->mass);
+    if (kinds.empty()) kinds.emplace_back(stove.wood_kind, 1.0);
+    Wood mean;
+    mean.name = "wood";
+    mean.carbon = mean.hydrogen = mean.oxygen = mean.ash = mean.higher_heating_value = 0;
+    double total = 0;
+    for (const auto& [name, mass] : kinds) {
+        const Wood& kind = wood(library, name);
+        mean.carbon += mass * kind.carbon;
+        mean.hydrogen += mass * kind.hydrogen;
+        mean.ash += mass * kind.ash;
+        mean.higher_heating_value += mass * kind.higher_heating_value;
+        total += mass;
+    }
+    for (double* figure : {&mean.carbon, &mean.hydrogen, &mean.ash, &mean.higher_heating_value})
+        *figure /= total;
+    mean.oxygen = 1 - mean.carbon - mean.hydrogen;
+    return {
+        .wood = mean, .char_yield = library.bed.char_yield.value, .temperature = stove.site.room};
+}
+
+void share_view(FuelSite& site, const std::vector<SolidId>& solids, std::size_t count) {
+    for (std::size_t i = 0; i < count; ++i) site.walls.emplace_back(index(solids[i]), 1.0);
+}
+
+/// The hearth: its wood sees the wall behind it and the first half of the tunnel; without a tunnel,
+/// the riser's foot.
+FuelSite hearth_site(const StoveBuilder& builder) {
+    const Layout& layout = builder.layout;
+    const Stove& stove = builder.stove;
+    FuelSite site;
+    const SolidRow& walls = stove.tunnel ? layout.tunnel_wall : layout.riser_inside;
+    const std::size_t seen = std::max<std::size_t>(1, walls.solids.size() / (stove.tunnel ? 2 : 4));
+    share_view(site, walls.solids, seen);
+    share_view(site, layout.hearth_wall.solids, layout.hearth_wall.solids.size());
+    const std::size_t passage = stove.tunnel ? *layout.tunnel : *layout.riser;
+    for (std::size_t i = 0; i < seen; ++i)
+        site.flame_cells.push_back(builder.first_gas_cell(passage) + i);
+    site.width = stove.tunnel           ? std::sqrt(stove.tunnel->width * stove.tunnel->height)
+                 : stove.riser.bore > 0 ? stove.riser.bore
+                                        : std::sqrt(stove.riser.width * stove.riser.depth);
+    site.beam_length = 0.9 * site.width;  // 3.6 V/A of a long square duct
+    for (auto& [solid, share] : site.walls) share = 1 / static_cast<double>(site.walls.size());
+    return site;
+}
+
+FuelSite riser_site(const StoveBuilder& builder, const SolidRow& walls, std::size_t passage,
+                    double bore) {
+    FuelSite site;
+    share_view(site, walls.solids, 1);
+    site.flame_cells = {builder.first_gas_cell(passage)};
+    site.width = bore;
+    site.beam_length = 0.95 * bore;
+    return site;
+}
+
+FuelLot lot_of(const Load& load, const Stove& stove, const Wood& kind) {
+    const double standing = stove.tunnel ? stove.tunnel->height : load.length;
+    FuelLot lot;
+    lot.name = load.name;
+    lot.dry_mass = dry_ash_free(load.mass, load.moisture_wet_basis, kind);
+    lot.moisture_dry_basis = dry_basis(load.moisture_wet_basis) / (1 - kind.ash);
+    lot.lit_area = load.pieces * 4 * load.side * std::min(standing, load.length);
+    lot.section = load.pieces * load.side * load.side;
+    return lot;
+}
+
+FuelLot lot_of(const Kindling& kindling, const Wood& kind, std::size_t site) {
+    FuelLot lot;
+    lot.name = "kindling";
+    lot.site = site;
+    lot.dry_mass = dry_ash_free(kindling.mass, kindling.moisture_wet_basis, kind);
+    lot.moisture_dry_basis = dry_basis(kindling.moisture_wet_basis) / (1 - kind.ash);
+    lot.lit_area = 4 * kindling.mass / (kind.density * kindling.side);  // every side of it
+    lot.lit_by_hand = true;
+    return lot;
+}
+
+void add_fuel_bed(StoveBuilder& builder, const Library& library, const SolidFuel& fuel,
+                  BuiltStove& built) {
+    const Stove& stove = builder.stove;
+    const Layout& layout = builder.layout;
+    FuelBed::Shape shape;
+    shape.constants = library.bed;
+    shape.fuel = fuel;
+    shape.sites.push_back(hearth_site(builder));
+    builder.network.fire_sites = {layout.hearth};
+    if (stove.feed) {
+        shape.feed_area = stove.feed->width * stove.feed->depth;
+        shape.free_area = 0;
+    } else {
+        shape.feed_area = 1e9;  // no feed to fill
+    }
+    if (stove.kindling) {
+        std::size_t site = 0;
+        const KindlingPlace place = stove.kindling->place;
+        if (place == KindlingPlace::flue && !layout.flue_wall.solids.empty()) {
+            site = shape.sites.size();
+            shape.sites.push_back(riser_site(builder, layout.flue_wall, layout.flue.front(),
+                                             stove.flue.sections.front().bore));
+            builder.network.fire_sites.push_back(
+                builder.network.passages[layout.flue.front()].from);
+        } else if (place == KindlingPlace::riser_foot && layout.tunnel) {
+            site = shape.sites.size();
+            const double bore = stove.riser.bore > 0 ? stove.riser.bore : stove.riser.width;
+            shape.sites.push_back(riser_site(builder, layout.riser_inside, *layout.riser, bore));
+            builder.network.fire_sites.push_back(layout.riser_foot);
+        }
+        built.load_times.push_back({0, shape.lots.size()});
+        shape.lots.push_back(lot_of(*stove.kindling, wood(library, stove.kindling->kind), site));
+    }
+    for (const Load& load : stove.loads)
+        for (const double time : load.times) {
+            built.load_times.push_back({time, shape.lots.size()});
+            shape.lots.push_back(lot_of(load, stove, wood(library, load.kind)));
+        }
+    std::stable_sort(built.load_times.begin(), built.load_times.end(),
+                     [](const auto& a, const auto& b) { return a.time < b.time; });
+    auto bed = std::make_unique<FuelBed>(std::move(shape), builder.gas.model);
+    built.fire = built.bed = bed.get();
+    builder.network.fire = std::move(bed);
+}
+
+void add_fire(StoveBuilder& builder, const Library& library, const SolidFuel& fuel,
+              BuiltStove& built) {
+    const Stove& stove = builder.stove;
+    if (!stove.heat_source && !stove.burn_rate) {
+        if (stove.loads.empty() && !stove.kindling) return;
+        add_fuel_bed(builder, library, fuel, built);
+        return;
+    }
+    builder.network.fire_sites = {builder.layout.hearth};
+    std::unique_ptr<WoodFire> fire;
+    if (stove.heat_source) {
+        fire = std::make_unique<HeatSource>(*stove.heat_source);
+    } else {
+        std::vector<double> rate = stove.burn_rate->y();
+        for (double& r : rate) r = dry_ash_free(r, stove.wood_moisture_wet_basis, fuel.wood);
+        fire = std::make_unique<BurnRateFire>(
+            BurnRateFire::Shape{.dry_rate = Table(stove.burn_rate->x(), rate),
+                                .moisture_dry_basis =
+                                    dry_basis(stove.wood_moisture_wet_basis) / (1 - fuel.wood.ash),
+                                .fuel = fuel,
+                                .constants = library.bed,
+                                .width = hearth_site(builder).width},
+            builder.gas.model);
+    }
+    built.fire = fire.get();
+    builder.network.fire = std::move(fire);
+}
+
+}  // namespace
+
+BuiltStove build_network(const Stove& stove, const Library& library) {
+    BuiltStove built;
+    built.fuel = mean_fuel(stove, library);
+    StoveBuilder builder(stove, library, built.fuel);
+    add_feed(builder);
+    add_side_air(builder);
+    add_tunnel(builder);
+    add_riser(builder);
+    add_plate(builder);
+    add_barrel(builder);
+    add_flue(builder);
+    add_fire(builder, library, built.fuel, built);
+    if (builder.network.fire)
+        builder.network.initial_fuel.resize(builder.network.fire->state_count());
+    built.layout = std::move(builder.layout);
+    built.gas = builder.gas.model;
+    built.network = finish(std::move(builder.network));
+    return built;
+}
+
+}  // namespace drawwell

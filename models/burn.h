@@ -1,0 +1,30 @@
+#pragma once
+
+#include <atomic>
+#include <functional>
+
+#include "models/library.h"
+#include "models/stove.h"
+#include "models/summary.h"
+#include "solver/results.h"
+
+namespace drawwell {
+
+/// What a caller may watch and stop while a burn is computed.
+struct BurnWatch {
+    std::function<void(double)> progress;     // called with the time reached [s]; may be empty
+    const std::atomic<bool>* stop = nullptr;  // set from outside: stop after the present step
+};
+
+/// A burn as far as it was computed.
+struct BurnOutcome {
+    Results results;
+    Summary summary;
+    bool complete = false;  // false: stopped by the watch
+};
+
+/// Computes the burn of a stove.
+/// InputError: the stove cannot be built or run (with the reason). SolverError: we failed.
+BurnOutcome run_burn(const Stove& stove, const Library& library, const BurnWatch& watch = {});
+
+}  // namespace drawwell

@@ -1,0 +1,150 @@
+#include <cmath>
+#include <string>
+#include <utility>
+
+#include "models/components/duct_shape.h"
+#include "models/components/layered_wall.h"
+#include "models/components/parts.h"
+#include "models/components/under_plate.h"
+#include "models/laws/enclosure.h"
+#include "models/laws/friction.h"
+#include "solver/constants.h"
+
+namespace drawwell {
+namespace {
+
+using constants::pi;
+
+// Lid resting on the barrel's rim: 200 W/(m2 K) over a seat 10 mm wide (our choice; a rope seal
+// gives less, a bolted flange more).
+constexpr double seat_conductance = 200, seat_width = 0.01;
+
+/// One ring of barrel wall.
+struct Hoop {
+    double from = 0, to = 0;  // [m] heights
+    SolidId face{}, back{};
+    double back_area = 0, emissivity = 0;
+};
+
+Hoop add_hoop(StoveBuilder& builder, double from, double to) {
+    const Stove& stove = builder.stove;
+    const double radius = stove.barrel->diameter / 2 - thickness(stove.barrel->shell);
+    const Wall wall =
+        add_wall(builder, {.name = "barrel." + std::to_string(builder.layout.barrel.solids.size()),
+                           .layers = stove.barrel->shell,
+                           .face_area = 2 * pi * radius * (to - from),
+                           .face_radius = radius,
+                           .temperature = stove.site.room,
+                           .held_face = {}});
+    // From the top down: the steel conducts along itself.
+    const auto& above = builder.layout.barrel;
+    if (!above.solids.empty()) {
+        const double section = 2 * pi * radius * thickness(stove.barrel->shell);
+        const double apart = above.position.back() - (from + to) / 2;
+        builder.network.links.push_back({.a = above.solids.back(),
+                                         .b = wall.back,
+                                         .shape_a = section / (apart / 2),
+                                         .shape_b = section / (apart / 2)});
+    }
+    builder.layout.barrel.solids.push_back(wall.back);
+    builder.layout.barrel.position.push_back((from + to) / 2);
+    return {from, to, wall.face, wall.back, wall.back_area, wall.back_emissivity};
+}
+
+}  // namespace
+
+void add_barrel(StoveBuilder& builder) {
+    const Stove& stove = builder.stove;
+    if (!stove.barrel) return;
+    const Barrel& barrel = *stove.barrel;
+    Layout& layout = builder.layout;
+    const double foot = stove.barrel_foot();
+    const double outlet = foot + stove.flue.outlet;
+    const double top = stove.riser.top, lid = stove.plate->underside;
+    const double radius = barrel.diameter / 2 - thickness(barrel.shell);
+    const double skin_radius = stove.riser.bore / 2 + thickness(stove.riser.lining);
+    const Material& skin_material = builder.material(stove.riser.lining.back().material);
+
+    OuterFace outside{.name = "barrel", .solids = {}, .area = {}, .length = barrel.height};
+    const auto note = [&](const Hoop& hoop) {
+        outside.solids.push_back(hoop.back);
+        outside.area.push_back(hoop.back_area);
+        outside.emissivity = hoop.emissivity;
+    };
+    const Hoop crown = add_hoop(builder, top, lid);
+    note(crown);
+
+    // The space round the riser, from its top down to the outlet; each gas cell lies between a
+    // stretch of the riser's skin and one of barrel.
+    const double width = 2 * (radius - skin_radius);
+    GasPassageShape shape;
+    shape.film = Film::annulus;
+    shape.film_length = top - outlet;
+    shape.laminar_constant = annulus_laminar_constant(skin_radius / radius);
+    std::vector<std::size_t> skins;  // of the riser above the barrel's foot, from the top down
+    for (std::size_t i = layout.riser_skin.solids.size(); i-- > 0;)
+        if (layout.riser_skin.position[i] > foot) skins.push_back(i);
+    double upper = top;
+    Hoop second{};
+    for (const std::size_t i : skins) {
+        const double lower = 2 * layout.riser_skin.position[i] - upper;
+        const Hoop hoop = add_hoop(builder, lower, upper);
+        if (layout.barrel.solids.size() == 2) second = hoop;
+        note(hoop);
+        const double skin_area = 2 * pi * skin_radius * (upper - lower);
+        const double wall_area = 2 * pi * radius * (upper - lower);
+        const double exchange =
+            concentric_exchange(skin_area, wall_area, skin_material.emissivity, hoop.emissivity);
+        builder.network.enclosures.push_back(
+            {.name = "round the riser",
+             .patches = {{{layout.riser_skin.solids[i], 1}}, {{hoop.face, 1}}},
+             .exchange_area = {0, exchange, exchange, 0}});
+        const bool flows = layout.riser_skin.position[i] > outlet;
+        if (flows) {
+            shape.cells.push_back({.length = upper - lower,
+                                   .rise = lower - upper,
+                                   .area = pi * (radius * radius - skin_radius * skin_radius),
+                                   .hydraulic_diameter = width,
+                                   .beam_length = 0.9 * width,  // slab of half the width, 1.8 L
+                                   .radius = 0,
+                                   .faces = {}});
+            layout.annulus_gas_height.push_back((upper + lower) / 2);
+        }
+        // Below the outlet the gas stands; it passes on what the lowest flowing cell brings.
+        auto& faces = shape.cells.back().faces;
+        faces.push_back({index(layout.riser_skin.solids[i]), skin_area, skin_material.emissivity});
+        faces.push_back({index(hoop.face), wall_area, hoop.emissivity});
+        upper = lower;
+    }
+    add_outer_face(builder, std::move(outside));
+
+    // The lid sits on the barrel's rim.
+    std::size_t seat = 0;
+    while (seat + 2 < layout.plate_edge.size() && layout.plate_edge[seat + 1] < radius - 1e-9)
+        ++seat;
+    builder.network.links.push_back(
+        {.a = layout.plate.solids[seat],
+         .b = crown.back,
+         .shape_a = 1e9,
+         .shape_b = 1e9,
+         .contact = 1 / (seat_conductance * 2 * pi * radius * seat_width)});
+    add_under_plate_radiation(
+        builder, {.bore_radius = stove.riser.bore / 2,
+                  .skin_radius = skin_radius,
+                  .barrel_radius = radius,
+                  .gap = lid - top,
+                  .rings = layout.plate.solids,
+                  .ring_edge = layout.plate_edge,
+                  .plate_emissivity = builder.material(stove.plate->material).emissivity,
+                  .mouth = layout.riser_inside.solids.back(),
+                  .rim = layout.riser_skin.solids.back(),
+                  .barrel = crown.face,
+                  .below = second.face,
+                  .rim_emissivity = skin_material.emissivity,
+                  .barrel_emissivity = crown.emissivity});
+    const JunctionId above = layout.outlet;
+    layout.outlet = builder.add_junction("flue outlet");
+    layout.annulus = builder.add_passage("annulus", above, layout.outlet, std::move(shape));
+}
+
+}  // namespace drawwell

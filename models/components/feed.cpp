@@ -1,0 +1,93 @@
+#include <utility>
+
+#include "models/components/duct_shape.h"
+#include "models/components/layered_wall.h"
+#include "models/components/parts.h"
+#include "models/laws/losses.h"
+#include "solver/constants.h"
+
+namespace drawwell {
+namespace {
+
+/// Height of the tunnel's axis, where the gas path is thought to run.
+double axis_height(const Stove& stove) {
+    return stove.tunnel ? stove.tunnel->height / 2 : stove.riser.foot;
+}
+
+}  // namespace
+
+void add_feed(StoveBuilder& builder) {
+    const Stove& stove = builder.stove;
+    const double axis = axis_height(stove);
+    builder.layout.hearth = builder.add_junction("hearth");
+    if (!stove.feed) {
+        const JunctionId room = builder.add_room_air("room at the inlet", axis);
+        const DuctSection riser = stove.riser.bore > 0
+                                      ? round_section(stove.riser.bore)
+                                      : rectangular_section(stove.riser.width, stove.riser.depth);
+        GasPassageShape shape =
+            stove.port && !stove.tunnel
+                ? opening(stove.port->width * stove.port->height,
+                          port_loss(0, stove.port->width * stove.port->height / riser.area))
+                : opening(stove.tunnel ? stove.tunnel->width * stove.tunnel->height : riser.area,
+                          entrance_loss());
+        builder.layout.feed =
+            builder.add_passage("inlet", room, builder.layout.hearth, std::move(shape), true);
+        return;
+    }
+
+    const Feed& feed = *stove.feed;
+    const JunctionId room = builder.add_room_air("room at the feed", feed.mouth);
+    const DuctSection section = rectangular_section(feed.width, feed.depth);
+    const double roof = stove.tunnel ? stove.tunnel->height : axis;
+    const double drop = feed.mouth - axis, lined = feed.mouth - roof;
+
+    GasPassageShape shape;
+    shape.laminar_constant = section.laminar_constant;
+    const std::size_t count = builder.cells(3);
+    const double share = 1 / static_cast<double>(count);
+    OuterFace outside{.name = "feed", .solids = {}, .area = {}, .length = lined};
+    for (std::size_t i = 0; i < count; ++i) {
+        GasCellShape cell = duct_cell(section, drop * share, -drop * share);
+        const Wall wall = add_wall(builder, {.name = "feed.wall." + std::to_string(i),
+                                             .layers = feed.lining,
+                                             .face_area = section.perimeter * lined * share,
+                                             .face_radius = section.equivalent_radius(),
+                                             .temperature = stove.site.room,
+                                             .held_face = {}});
+        cell.faces.push_back(
+            {index(wall.face), section.perimeter * lined * share, wall.face_emissivity});
+        shape.cells.push_back(cell);
+        outside.solids.push_back(wall.back);
+        outside.area.push_back(wall.back_area);
+        outside.emissivity = wall.back_emissivity;
+    }
+    // The mouth on what the wood leaves free; the turn at the foot on the whole section.
+    shape.free_area = builder.add_setting("feed.free_area");
+    shape.losses.push_back({.area = 1,
+                            .forward = entrance_loss(),
+                            .reverse = exit_loss(),
+                            .low_reynolds = low_reynolds_loss,
+                            .follows_free_area = true});
+    shape.losses.push_back({.at_end = true,
+                            .area = section.area,
+                            .forward = mitre_bend_loss(constants::pi / 2),
+                            .reverse = mitre_bend_loss(constants::pi / 2),
+                            .low_reynolds = low_reynolds_loss});
+    add_outer_face(builder, std::move(outside));
+    builder.layout.feed =
+        builder.add_passage("feed", room, builder.layout.hearth, std::move(shape), true);
+}
+
+void add_side_air(StoveBuilder& builder) {
+    for (const SideAir& air : builder.stove.side_air) {
+        const std::string name = "side_air." + air.name;
+        const JunctionId room = builder.add_room_air("room at " + name, air.height);
+        GasPassageShape hole = opening(air.area, hole_loss());
+        hole.cells.front().rise = axis_height(builder.stove) - air.height;
+        builder.layout.side_air.push_back(
+            builder.add_passage(name, room, builder.layout.hearth, std::move(hole), true));
+    }
+}
+
+}  // namespace drawwell

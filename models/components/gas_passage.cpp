@@ -1,0 +1,195 @@
+#include "models/components/gas_passage.h"
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+#include "models/components/films.h"
+#include "models/laws/friction.h"
+#include "models/laws/gas_radiation.h"
+#include "solver/constants.h"
+
+namespace drawwell {
+namespace {
+
+using constants::gravity;
+using constants::standard_pressure;
+using constants::stefan_boltzmann;
+
+constexpr double least_flow = 1e-12;  // [kg/s] below it a crossing is taken at this flow
+// Luminous wood flames: absorption coefficient 0.8 1/m (Hagglund and Persson 1976, from memory),
+// reached at one percent of volatiles in the gas (our choice).
+constexpr double flame_absorption = 0.8, luminous_from = 0.01;
+
+/// What radiates in a cell.
+double cell_emissivity(const Composition& mass_fraction, const Mixture& mixture, double temperature,
+                       double pressure, double beam_length) {
+    // Gas constants of water vapour and carbon dioxide [J/(kg K)] turn mass into volume shares.
+    constexpr double water = constants::molar_gas / 18.015e-3,
+                     dioxide = constants::molar_gas / 44.01e-3;
+    const double share =
+        (mass_fraction[h2o] * water + mass_fraction[co2] * dioxide) / mixture.gas_constant();
+    const double gas =
+        gas_emissivity(temperature, share * pressure / standard_pressure * beam_length);
+    const double luminous = std::min(1.0, mass_fraction[volatiles] / luminous_from);
+    if (luminous < 1e-6) return gas;
+    return combined_emissivity(gas, 1 - std::exp(-flame_absorption * luminous * beam_length));
+}
+
+/// Gas radiation to a wall as a film coefficient [W/(m2 K)]; a gray wall counts (1 + eps)/2.
+double radiation_film(double gas_emissivity, double wall_emissivity, double gas, double wall) {
+    return stefan_boltzmann * gas_emissivity * (1 + wall_emissivity) / 2 *
+           (gas * gas + wall * wall) * (gas + wall);
+}
+
+double pressure_loss(const LocalLoss& loss, double free_area, double flow, double density,
+                     double viscosity) {
+    const double area = loss.follows_free_area ? loss.area * free_area : loss.area;
+    const double velocity = flow / (density * area);
+    const double coefficient = flow >= 0 ? loss.forward : loss.reverse;
+    const double diameter = std::sqrt(4 * area / constants::pi);
+    return 0.5 * velocity *
+           (coefficient * density * std::abs(velocity) + loss.low_reynolds * viscosity / diameter);
+}
+
+}  // namespace
+
+GasPassage::GasPassage(GasPassageShape shape, GasSurroundings surroundings)
+    : shape_(std::move(shape)), surroundings_(std::move(surroundings)) {
+    for (std::size_t i = 0; i < shape_.cells.size(); ++i) {
+        first_touch_.push_back(touches_.size());
+        for (const WallFace& face : shape_.cells[i].faces) touches_.push_back({i, face.solid});
+    }
+}
+
+Crossing GasPassage::cross(const PassageInput& input, std::span<GasCell> cells,
+                           std::span<double> conductance) const {
+    switch (shape_.film) {
+        case Film::annulus:
+            return march(input, cells, conductance, AnnulusFilm(shape_));
+        case Film::jet:
+            return march(input, cells, conductance, JetFilm(shape_));
+        case Film::duct:
+            break;
+    }
+    return march(input, cells, conductance, DuctFilm(shape_));
+}
+
+template <class FilmLaw>
+Crossing GasPassage::march(const PassageInput& input, std::span<GasCell> cells,
+                           std::span<double> conductance, FilmLaw film) const {
+    const GasModel& model = *surroundings_.model;
+    const double pressure = surroundings_.pressure;
+    const bool forward = input.mass_flow >= 0;
+    const double direction = forward ? 1 : -1;
+    const double flow = std::max(std::abs(input.mass_flow), least_flow);
+    const std::size_t count = shape_.cells.size();
+
+    Crossing crossing;
+    GasState gas = input.gas;
+    Mixture mixture = model.mixture(gas.mass_fraction);
+    double temperature = mixture.temperature(gas.enthalpy, 600);
+    for (std::size_t step = 0; step < count; ++step) {
+        const std::size_t i = forward ? step : count - 1 - step;
+        const GasCellShape& shape = shape_.cells[i];
+        const double free_area = shape_.free_area ? input.settings[*shape_.free_area] : shape.area;
+        const double inlet_density = mixture.density(temperature, pressure);
+        const double inlet = temperature;
+
+        double burnt = burn_on(gas, shape.length, temperature, model, surroundings_.flame);
+        double start = temperature;
+        if (burnt > 0) {
+            mixture = model.mixture(gas.mass_fraction);
+            start = (temperature + mixture.temperature(gas.enthalpy, temperature)) / 2;
+        }
+        const double heat_capacity = mixture.heat_capacity(start);
+        const Transport film_gas = transport(gas.mass_fraction, start, heat_capacity);
+        const double capacity_flow = flow * heat_capacity;
+
+        // Exchange with the walls: exact for a gas of constant heat capacity and films; the
+        // radiation film is worked out again with the mean temperature that follows.
+        double mean = start, strides = 0;
+        if (!shape.faces.empty()) {
+            const FilmGas seen{
+                .temperature = start,
+                .density = mixture.density(start, pressure),
+                .viscosity = film_gas.viscosity,
+                .conductivity = film_gas.conductivity,
+                .prandtl = film_gas.viscosity * heat_capacity / film_gas.conductivity,
+                .mass_flow = flow,
+                .downward = shape.rise * direction < 0};
+            const double coefficient = film.start(shape, seen);
+            const double emissivity =
+                cell_emissivity(gas.mass_fraction, mixture, start, pressure, shape.beam_length);
+            double total = 0;
+            const std::span films = conductance.subspan(first_touch_[i], shape.faces.size());
+            const auto at = [&](std::size_t k) {
+                return input.solid_temperature[shape.faces[k].solid];
+            };
+            for (std::size_t k = 0; k < films.size(); ++k)
+                films[k] = film.at_wall(coefficient, shape, seen, at(k));
+            double level = start;  // what the gas would end at
+            double radiating = start;
+            const auto with_radiation = [&](std::size_t k) {
+                const WallFace& face = shape.faces[k];
+                return (films[k] + radiation_film(emissivity, face.emissivity, radiating, at(k))) *
+                       face.area;
+            };
+            for (int pass = 0; pass < 2; ++pass) {
+                radiating = mean;
+                double pull = 0;
+                total = 0;
+                for (std::size_t k = 0; k < films.size(); ++k) {
+                    const double touch = with_radiation(k);
+                    total += touch;
+                    pull += touch * at(k);
+                }
+                level = pull / total;
+                strides = total / capacity_flow;
+                mean = level + (start - level) * -std::expm1(-strides) / strides;
+            }
+            for (std::size_t k = 0; k < films.size(); ++k) films[k] = with_radiation(k);
+            gas.enthalpy += heat_capacity * (start - level) * std::expm1(-strides);
+        }
+        temperature = mixture.temperature(gas.enthalpy, mean);
+
+        const double density = mixture.density(mean, pressure);
+        const double outlet_density = mixture.density(temperature, pressure);
+        const double velocity = direction * flow / (density * free_area);
+        crossing.buoyancy += gravity * shape.rise * (surroundings_.outdoor_density - density);
+        const double mass_flux = flow / free_area;
+        crossing.loss +=
+            direction * 0.5 * mass_flux * mass_flux * (1 / outlet_density - 1 / inlet_density);
+        if (shape_.friction) {
+            const double diameter = shape.hydraulic_diameter;
+            const double reynolds = mass_flux * diameter / film_gas.viscosity;
+            crossing.loss +=
+                friction_times_reynolds({.reynolds = reynolds,
+                                         .relative_roughness = shape_.roughness / diameter,
+                                         .laminar_constant = shape_.laminar_constant}) *
+                film_gas.viscosity * velocity / (2 * diameter * diameter) * shape.length;
+        }
+        for (const LocalLoss& loss : shape_.losses)
+            if (i == (loss.at_end ? count - 1 : 0)) {
+                const bool where_gas_enters = loss.at_end != forward;
+                crossing.loss += pressure_loss(loss, free_area, direction * flow,
+                                               where_gas_enters ? inlet_density : outlet_density,
+                                               film_gas.viscosity);
+            }
+
+        GasCell& cell = cells[i];
+        cell.inlet_temperature = inlet;
+        cell.mean_temperature = mean;
+        cell.outlet_temperature = temperature;
+        cell.velocity = velocity;
+        cell.pass_through = std::exp(-strides);
+        cell.mean_share = strides > 1e-12 ? -std::expm1(-strides) / strides : 1.0;
+        cell.capacity_flow = capacity_flow;
+        cell.oxygen = gas.mass_fraction[o2];
+        cell.burnt = burnt * flow;
+    }
+    crossing.outlet = gas;
+    return crossing;
+}
+
+}  // namespace drawwell

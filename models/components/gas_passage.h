@@ -1,0 +1,87 @@
+#pragma once
+
+#include <cstddef>
+#include <memory>
+#include <optional>
+#include <vector>
+
+#include "models/fire/flame.h"
+#include "models/gas/gas_model.h"
+#include "solver/passage.h"
+
+namespace drawwell {
+
+/// A wall that a gas cell touches.
+struct WallFace {
+    std::size_t solid = 0;
+    double area = 0;        // [m2]
+    double emissivity = 0;  // [-]
+};
+
+/// The shape of one gas cell, from the passage's start to its end.
+struct GasCellShape {
+    double length = 0;              // [m] along the gas
+    double rise = 0;                // [m] of its end over its start
+    double area = 0;                // [m2] for the gas
+    double hydraulic_diameter = 0;  // [m]
+    double beam_length = 0;         // [m] mean, for gas radiation
+    double radius = 0;              // [m] from the axis of the jet; only under the plate
+    std::vector<WallFace> faces;
+};
+
+/// Pressure lost at an end of a passage, in velocity heads of `area`.
+struct LocalLoss {
+    bool at_end = false;
+    double area = 0;                  // [m2]
+    double forward = 0, reverse = 0;  // [-] coefficient with and against the passage's direction
+    double low_reynolds = 0;          // [-] over the Reynolds number, added
+    bool follows_free_area = false;   // `area` is a share [-] of the passage's free area setting
+};
+
+/// How the film on the walls is worked out.
+enum class Film { duct, annulus, jet };
+
+/// Everything that a passage is made from.
+struct GasPassageShape {
+    std::vector<GasCellShape> cells;
+    std::vector<LocalLoss> losses;
+    Film film = Film::duct;
+    double laminar_constant = 64;  // [-] friction factor times Reynolds number
+    double roughness = 1e-3;       // [m] sand roughness
+    bool friction = true;
+    double film_length = 0;  // [m] annulus: height of its walls; jet: bore of the riser
+    double jet_gap = 0;      // [m] between the riser's top and the plate
+    double jet_area = 0;     // [m2] of the riser
+    std::optional<std::size_t> free_area;  // setting [m2] in place of the cells' area
+};
+
+/// The air around and the gas model, the same for every passage of a stove.
+struct GasSurroundings {
+    std::shared_ptr<const GasModel> model;
+    double pressure = 0;         // [Pa]
+    double outdoor_density = 0;  // [kg/m3]
+    FlameLimits flame;
+};
+
+/// Any stretch of gas: burning, cooling, rising, losing pressure. Plug flow, cell by cell.
+class GasPassage final : public PassageLaw {
+  public:
+    GasPassage(GasPassageShape shape, GasSurroundings surroundings);
+
+    std::size_t cell_count() const override { return shape_.cells.size(); }
+    const std::vector<Touch>& touches() const override { return touches_; }
+    Crossing cross(const PassageInput& input, std::span<GasCell> cells,
+                   std::span<double> conductance) const override;
+
+  private:
+    template <class FilmLaw>
+    Crossing march(const PassageInput& input, std::span<GasCell> cells,
+                   std::span<double> conductance, FilmLaw film) const;
+
+    GasPassageShape shape_;
+    GasSurroundings surroundings_;
+    std::vector<Touch> touches_;
+    std::vector<std::size_t> first_touch_;  // of each cell
+};
+
+}  // namespace drawwell

@@ -1,0 +1,50 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "models/components/stove_builder.h"
+
+namespace drawwell {
+
+/// A stretch of wall to be divided into cells.
+struct WallShape {
+    std::string name;
+    BuildUp layers;                   // from the gas outwards
+    double face_area = 0;             // [m2] at the gas
+    double face_radius = 0;           // [m] of curvature at the gas; 0: flat
+    double temperature = 293.15;      // [K] at first
+    std::optional<double> held_face;  // [K] face kept at this temperature
+};
+
+/// Its two faces. A face cell is half as thick as its neighbours and its node stands on the face,
+/// so that its temperature is the surface's; a metal sheet is one cell with both faces.
+struct Wall {
+    SolidId face{}, back{};
+    double back_area = 0;  // [m2]
+    double face_emissivity = 0, back_emissivity = 0;
+};
+
+Wall add_wall(StoveBuilder& builder, const WallShape& shape);
+
+/// Thickness [m] of all layers together.
+double thickness(const BuildUp& layers);
+
+/// Which way an outer face looks, for the air that cools it.
+enum class Facing { upright, level_pipe, up };
+
+/// An outer face that loses heat to room or outdoors.
+struct OuterFace {
+    std::string name;
+    std::vector<SolidId> solids;
+    std::vector<double> area;  // [m2]
+    double emissivity = 0.9;
+    Facing facing = Facing::upright;
+    double length = 1;  // [m] height, or diameter of a pipe or plate
+    bool outdoors = false;
+};
+
+void add_outer_face(StoveBuilder& builder, OuterFace face);
+
+}  // namespace drawwell

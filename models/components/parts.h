@@ -1,0 +1,32 @@
+#pragma once
+
+#include "models/components/stove_builder.h"
+
+namespace drawwell {
+
+// The parts of a stove, each adding itself to the network in the order the gas meets them. Each
+// reads its own section of the stove and the marks that earlier parts left in the layout.
+
+/// Feed tube: room air past the standing wood down to the hearth. Without a feed, room air enters
+/// straight at the hearth through the port, or a plain opening.
+void add_feed(StoveBuilder& builder);
+
+/// Slots and rows of holes that let room air to the hearth.
+void add_side_air(StoveBuilder& builder);
+
+/// Burn tunnel from hearth to riser foot, its roof, the wall behind the fire, and the port.
+void add_tunnel(StoveBuilder& builder);
+
+/// Riser from its foot to its upper end.
+void add_riser(StoveBuilder& builder);
+
+/// Plate, and the turn of the gas under it.
+void add_plate(StoveBuilder& builder);
+
+/// Barrel and the space round the riser, down to the flue outlet.
+void add_barrel(StoveBuilder& builder);
+
+/// Flue sections to the outdoors.
+void add_flue(StoveBuilder& builder);
+
+}  // namespace drawwell

@@ -1,0 +1,78 @@
+#pragma once
+
+#include <map>
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "models/components/gas_passage.h"
+#include "models/fire/solid_fuel.h"
+#include "models/library.h"
+#include "models/stove.h"
+#include "solver/network.h"
+
+namespace drawwell {
+
+/// Solids along a part, and where each stands [m]: height, or distance from the plate's axis.
+struct SolidRow {
+    std::vector<SolidId> solids;
+    std::vector<double> position;
+};
+
+/// Where the parts of a stove went in its network; absent parts are empty.
+struct Layout {
+    std::optional<std::size_t> feed, tunnel, riser, turn, annulus;  // passages
+    std::vector<std::size_t> side_air, flue;                        // passages
+    std::vector<JunctionId> room_air;                               // boundaries in the room
+    JunctionId hearth{}, riser_foot{}, riser_end{}, outlet{}, terminal{};
+
+    SolidRow tunnel_wall, hearth_wall, riser_inside, riser_skin, barrel, plate, flue_wall;
+    std::vector<double> plate_edge;  // [m] radii of the rings' edges, one more than rings
+    std::vector<double> riser_gas_height, annulus_gas_height, flue_gas_way;  // [m] of gas cells
+    std::vector<std::string> setting_names;
+};
+
+/// Collects a stove's network. Parts add themselves through it; it knows the site, the materials
+/// and how finely to divide.
+class StoveBuilder {
+  public:
+    StoveBuilder(const Stove& stove, const Library& library, const SolidFuel& fuel);
+
+    const Stove& stove;
+    const Library& library;
+    Network network;
+    Layout layout;
+    GasSurroundings gas;
+
+    double room_density = 0;  // [kg/m3]
+
+    /// Number of cells for a part that has `usual` of them by default.
+    std::size_t cells(double usual) const;
+    /// The material of that name. InputError: there is none.
+    const Material& material(const std::string& name) const;
+
+    SolidId add_solid(const std::string& name, const std::string& material, double volume,
+                      double temperature);
+    JunctionId add_junction(const std::string& name);
+    /// A boundary that holds room air at a height [m].
+    JunctionId add_room_air(const std::string& name, double height);
+    JunctionId add_outdoors(const std::string& name, double pressure);
+    std::size_t add_passage(const std::string& name, JunctionId from, JunctionId to,
+                            GasPassageShape shape, bool inlet = false);
+    /// Gas cells of the passages added so far: the number of the next one's first.
+    std::size_t gas_cells_so_far() const { return gas_cells_; }
+    std::size_t first_gas_cell(std::size_t passage) const { return first_cell_[passage]; }
+    std::size_t add_setting(const std::string& name);
+
+  private:
+    struct Made {
+        std::shared_ptr<const EnthalpyCurve> curve;
+        std::shared_ptr<const Table> conductivity;
+    };
+    std::map<std::string, Made> made_;
+    std::size_t gas_cells_ = 0;
+    std::vector<std::size_t> first_cell_;
+};
+
+}  // namespace drawwell

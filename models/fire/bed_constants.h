@@ -1,0 +1,28 @@
+#pragma once
+
+namespace drawwell {
+
+/// A figure with its spread: one standard deviation of what it may well be.
+struct Uncertain {
+    double value = 0;
+    double spread = 0;  // relative, one standard deviation
+};
+
+/// The uncertain constants of the fuel bed; data/fuel_bed.toml gives each with its source.
+struct BedConstants {
+    Uncertain surface_rate;          // [kg/(m2 s)] dry wood lost per lit area at 20 kW/m2
+    Uncertain flame_feedback;        // [W/m2] what the wood's own flame adds
+    Uncertain flux_scale;            // [W/m2] flux that raises the rate by one surface_rate
+    Uncertain largest_rate;          // [kg/(m2 s)] upper bound of the rate
+    Uncertain ignition_flux;         // [W/m2] least flux that ignites without a flame
+    Uncertain response_time;         // [s] of the rate to the flux
+    Uncertain char_yield;            // [-] of dry wood
+    Uncertain char_kinetic_rate;     // [m/s] k_c at the ember surface
+    Uncertain char_transfer_rate;    // [m/s] h_m, oxygen through the boundary layer
+    Uncertain char_area;             // [m2/kg] ember surface per kilogram of char
+    Uncertain char_to_co;            // [-] share of the char's carbon leaving the ember as CO
+    Uncertain flame_length_factor;   // [-] multiplies Heskestad's flame length
+    Uncertain freezing_temperature;  // [K] mixed gas below this stops burning past the flame tip
+};
+
+}  // namespace drawwell

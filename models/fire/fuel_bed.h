@@ -1,0 +1,93 @@
+#pragma once
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "models/fire/bed_constants.h"
+#include "models/fire/solid_fuel.h"
+#include "models/fire/wood_fire.h"
+#include "models/gas/gas_model.h"
+
+namespace drawwell {
+
+/// Wood put in together: one load, or the kindling.
+struct FuelLot {
+    std::string name;
+    std::size_t site = 0;
+    double dry_mass = 0;            // [kg] without ash
+    double moisture_dry_basis = 0;  // [-]
+    double lit_area = 0;            // [m2] while the pieces are whole
+    double section = 0;             // [m2] taken from the feed while they are whole
+    bool lit_by_hand = false;       // at the start, for a minute and a half
+};
+
+/// A place where wood burns, and what it sees there.
+struct FuelSite {
+    std::vector<std::pair<std::size_t, double>> walls;  // solid and share of the view
+    std::vector<std::size_t> flame_cells;               // gas cells, among all of the network
+    double beam_length = 0;                             // [m] of the flame
+    double width = 0;                                   // [m] of the fire
+};
+
+/// The fuel bed of loads: three states each, rate P of dry wood lost [kg/s], dry wood [kg], char
+/// [kg]. Water leaves with the wood it wets.
+///
+///   dP/dt = (P* - P)/tau,  P* = A m0 (q + q_flame)/q0 / (1 + u 2.6/3.5), bounded
+///   d(wood)/dt = -P,  d(char)/dt = Y P - R
+///   R = A_c rho Y_O2/(f (1/k_c + 1/h_m)), saturating at the oxygen that arrives
+///
+/// with q the flux from walls and flame on the lit area A, which shrinks with the pieces' section,
+/// and u the moisture. Pyrolysis follows heat alone; heat release follows the air. The rate is a
+/// state so that the course of a burn is unique though steady fires need not be.
+class FuelBed final : public WoodFire {
+  public:
+    struct Shape {
+        std::vector<FuelLot> lots;
+        std::vector<FuelSite> sites;
+        BedConstants constants;
+        SolidFuel fuel;
+        double feed_area = 0;                  // [m2]
+        std::optional<std::size_t> free_area;  // setting that the wood in the feed reduces
+    };
+
+    FuelBed(Shape shape, std::shared_ptr<const GasModel> model);
+
+    /// Puts a lot in. False, and nothing done, where the feed has no room for it.
+    bool put_in(std::size_t lot, std::span<double> fuel) const;
+    const std::vector<FuelLot>& lots() const { return shape_.lots; }
+
+    std::size_t state_count() const override { return 3 * shape_.lots.size(); }
+    std::span<const double> state_scale() const override { return scale_; }
+    std::size_t site_count() const override { return shape_.sites.size(); }
+    void set(const View& view, std::span<double> settings) const override;
+    Emission emission(std::size_t site, const View& view, const Arriving& air) const override;
+    void rates(const View& view, std::span<const Arriving> arrived, std::span<const GasCell> gas,
+               std::span<double> rate, std::span<double> solid_heat) const override;
+    double enthalpy(std::span<const double> fuel) const override;
+    std::array<double, 4> elements(std::span<const double> fuel) const override;
+    void rate_slopes(const View& view, std::span<double> slope) const override;
+
+    double heating_value(std::span<const double> fuel) const override;
+    double dry_wood(std::span<const double> fuel) const override;
+    double char_left(std::span<const double> fuel) const override;
+    double pyrolysis(double time, std::span<const double> fuel) const override;
+
+  private:
+    double pyrolysis_of(std::size_t lot, std::span<const double> fuel) const;
+    double share_left(std::size_t lot, std::span<const double> fuel) const;
+    double lit_area(std::size_t lot, std::span<const double> fuel) const;
+    /// How far there is a flame or an ember bed to light new wood [-], 0..1.
+    double flame_share(const View& view) const;
+    double wall_flux(const FuelSite& site, std::span<const double> temperature) const;
+    double heat_from_walls(std::size_t site, const View& view) const;
+    double char_rate(std::size_t site, const View& view, const Arriving& air) const;
+
+    Shape shape_;
+    std::shared_ptr<const GasModel> model_;
+    std::vector<double> scale_;
+};
+
+}  // namespace drawwell

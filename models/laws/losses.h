@@ -1,0 +1,44 @@
+#pragma once
+
+namespace drawwell {
+
+// Loss coefficients K [-]: total pressure lost, in velocity heads of the section named.
+
+/// Sharp flush entrance from a large space, on the duct. 0.50 by Idelchik, Crane and others; 0.57
+/// by Rennels (read in the open library `fluids`).
+double entrance_loss();
+
+/// Exit into a large space, on the duct: the whole velocity head.
+double exit_loss();
+
+/// Single mitre bend turning the flow by `angle` [rad], 0..pi, on the duct.
+/// Rennels 0.42 s + 2.56 s^3, s = sin(angle / 2) (read in `fluids`). At low Reynolds numbers add
+/// low_reynolds_loss. InputError outside.
+double mitre_bend_loss(double angle);
+
+/// A sharp opening (port) between two ducts, on the port's own velocity.
+/// `share_before`, `share_after` [-]: port area over the area of the duct before and after, 0..1.
+/// (0.707 sqrt(1 - a) + 1 - b)^2, Idelchik, from memory. InputError outside 0..1.
+double port_loss(double share_before, double share_after);
+
+/// Abrupt widening, on the narrow duct; `area_ratio` [-] narrow over wide, 0..1. Borda-Carnot.
+double sudden_expansion_loss(double area_ratio);
+
+/// Abrupt narrowing, on the narrow duct; `area_ratio` [-] narrow over wide, 0..1.
+/// Idelchik 0.5 (1 - f), from memory; Rennels gives up to a quarter more.
+double sudden_contraction_loss(double area_ratio);
+
+/// Turn from the riser through the gap under the plate into the barrel, on the riser's velocity;
+/// `gap_over_bore` [-] > 0. 1 + 0.155 / (h/D)^2, Idelchik's plate valve, from memory: +-40 % below
+/// 0.25, +-0.5 above. It contains the dumping into the barrel. InputError if not positive.
+double turn_under_plate_loss(double gap_over_bore);
+
+/// One sharp hole between two large spaces, on the hole's velocity. Idelchik 1.707^2 = 2.91,
+/// Rennels 2.81.
+double hole_loss();
+
+/// What slow flow adds to a local loss: this over the Reynolds number. 500 is our choice for turns
+/// and ports together; Hooper's two-K values for bends are 800 to 1000.
+inline constexpr double low_reynolds_loss = 500.0;
+
+}  // namespace drawwell

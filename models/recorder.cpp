@@ -1,0 +1,273 @@
+#include "models/recorder.h"
+
+#include <algorithm>
+#include <cmath>
+#include <string>
+
+#include "models/fire/burnout.h"
+#include "models/fire/flame.h"
+#include "solver/constants.h"
+
+namespace drawwell {
+namespace {
+
+constexpr double no_fuel_ratio = 99;  // [-] shown where hardly any oxygen is needed
+
+std::vector<std::size_t> listed(const std::optional<std::size_t>& passage) {
+    return passage ? std::vector<std::size_t>{*passage} : std::vector<std::size_t>{};
+}
+
+Axis axis(const char* name, const char* meaning, const std::vector<double>& positions) {
+    return {name, "m", meaning, positions};
+}
+
+}  // namespace
+
+Recorder::Recorder(const Stove& stove, const BuiltStove& built) : stove_(stove), built_(built) {
+    const Layout& layout = built.layout;
+    results_.axes = {
+        axis("tunnel_cell", "way from the feed's centre", layout.tunnel_wall.position),
+        axis("riser_cell", "height over the tunnel floor", layout.riser_inside.position),
+        axis("plate_radius", "distance from the plate's centre", layout.plate.position),
+        axis("annulus_cell", "height over the tunnel floor", layout.annulus_gas_height),
+        axis("barrel_cell", "height over the tunnel floor", layout.barrel.position),
+        axis("flue_cell", "way from the flue outlet", layout.flue_gas_way)};
+    std::erase_if(results_.axes, [](const Axis& a) { return a.positions.empty(); });
+    for (const ColumnInfo& info : all_columns()) {
+        std::size_t width = 1;
+        if (!info.axis.empty()) {
+            const auto found = std::find_if(results_.axes.begin(), results_.axes.end(),
+                                            [&](const Axis& a) { return a.name == info.axis; });
+            if (found == results_.axes.end()) continue;  // the stove has no such part
+            width = found->positions.size();
+        }
+        results_.columns.push_back({std::string(info.name),
+                                    std::string(info.unit),
+                                    std::string(info.meaning),
+                                    std::string(info.axis),
+                                    width,
+                                    {}});
+    }
+}
+
+void Recorder::put(std::string_view name, double value) {
+    for (Column& column : results_.columns)
+        if (column.name == name) column.values.push_back(value);
+}
+
+void Recorder::put_solids(std::string_view name, const SolidRow& row, const HeatBalance& balance) {
+    for (const SolidId id : row.solids) put(name, balance.temperature()[index(id)]);
+}
+
+void Recorder::put_gas(std::string_view name, std::span<const std::size_t> passages,
+                       const HeatBalance& balance) {
+    for (const std::size_t p : passages) {
+        const Passage& passage = built_.network.passages[p];
+        for (std::size_t i = 0; i < passage.law->cell_count(); ++i)
+            put(name, balance.flow().march().cells()[passage.first_cell + i].mean_temperature);
+    }
+}
+
+double Recorder::share(const HeatBalance& balance, const std::vector<std::size_t>& passages,
+                       bool losses) const {
+    double sum = 0;
+    for (const std::size_t p : passages) {
+        const Crossing& crossing = balance.flow().march().crossing(p);
+        sum += losses ? crossing.loss : crossing.buoyancy;
+    }
+    return sum;
+}
+
+void Recorder::put_draw(const HeatBalance& balance) {
+    const Layout& layout = built_.layout;
+    const March& march = balance.flow().march();
+    const auto feed = listed(layout.feed), tunnel = listed(layout.tunnel),
+               riser = listed(layout.riser), turn = listed(layout.turn),
+               annulus = listed(layout.annulus);
+    double drive = 0;
+    for (const auto& [name, passages] :
+         {std::pair{"feed", &feed}, std::pair{"riser", &riser}, std::pair{"annulus", &annulus},
+          std::pair{"flue", &layout.flue}}) {
+        const double buoyancy = share(balance, *passages, false);
+        put(std::string("buoyancy_") + name, buoyancy);
+        drive += buoyancy;
+    }
+    put("drive", drive);
+    for (const auto& [name, passages] :
+         {std::pair{"feed", &feed}, std::pair{"tunnel", &tunnel}, std::pair{"riser", &riser},
+          std::pair{"turn", &turn}, std::pair{"annulus", &annulus},
+          std::pair{"flue", &layout.flue}})
+        put(std::string("loss_") + name, share(balance, *passages, true));
+
+    // Pressures along the path, over the outdoor column, from the room at the feed's mouth.
+    const Site& site = stove_.site;
+    const Mixture air = built_.gas->mixture(dry_air());
+    const double lighter = constants::gravity * (air.density(site.outdoor, site.pressure) -
+                                                 air.density(site.room, site.pressure));
+    const auto room_at = [&](double height) {
+        return -site.room_suction + lighter * (height - site.room_suction_height);
+    };
+    const double axis_height = stove_.tunnel ? stove_.tunnel->height / 2 : stove_.riser.foot;
+    const double mouth = stove_.feed ? stove_.feed->mouth : axis_height;
+    const Crossing& crossing = march.crossing(*layout.feed);
+    const double foot_total = room_at(mouth) + crossing.buoyancy - crossing.loss;
+    const Passage& passage = built_.network.passages[*layout.feed];
+    const GasCell& last = march.cells()[passage.first_cell + passage.law->cell_count() - 1];
+    const double density = air.density(last.mean_temperature, site.pressure);
+    const double dynamic = density * last.velocity * last.velocity / 2;
+    put("feed_suction", room_at(axis_height) - (foot_total - dynamic));
+    put("feed_air_speed", last.velocity);
+
+    double outlet = foot_total;
+    for (const auto* passages : {&tunnel, &riser, &turn, &annulus})
+        outlet += share(balance, *passages, false) - share(balance, *passages, true);
+    const double outlet_height =
+        stove_.barrel ? stove_.barrel_foot() + stove_.flue.outlet : stove_.riser.top;
+    put("flue_draft", room_at(outlet_height) - outlet);
+}
+
+double Recorder::burnout(const HeatBalance& balance) const {
+    const March& march = balance.flow().march();
+    const Composition& gas = march.junction_gas(built_.layout.riser_end).mass_fraction;
+    const double gas_constant = built_.gas->mixture(gas).gas_constant();
+    const double water =
+        gas[h2o] * constants::molar_gas / 18.015e-3 / gas_constant;  // volume share
+    double index = 0;
+    for (const auto& part : {built_.layout.tunnel, built_.layout.riser}) {
+        if (!part) continue;
+        const Passage& passage = built_.network.passages[*part];
+        const SolidRow& row =
+            part == built_.layout.riser ? built_.layout.riser_inside : built_.layout.tunnel_wall;
+        for (std::size_t i = 0; i < passage.law->cell_count(); ++i) {
+            const GasCell& cell = march.cells()[passage.first_cell + i];
+            if (!(cell.velocity > 1e-6)) continue;
+            const std::size_t n = row.position.size();
+            const double length =
+                n > 1 ? std::abs(row.position[n - 1] - row.position[0]) / static_cast<double>(n - 1)
+                      : row.position[0];
+            index += length / cell.velocity /
+                     carbon_monoxide_time(
+                         {.temperature = cell.mean_temperature,
+                          .pressure = stove_.site.pressure,
+                          .oxygen = cell.oxygen * constants::molar_gas / 31.998e-3 / gas_constant,
+                          .water = water});
+        }
+    }
+    return index;
+}
+
+void Recorder::put_fire(double time, std::span<const double> fuel, const HeatBalance& balance) {
+    const March& march = balance.flow().march();
+    const Layout& layout = built_.layout;
+    double side = 0;
+    for (const std::size_t p : layout.side_air) side += march.mass_flow(p);
+    const double feed = march.mass_flow(*layout.feed);
+    put("feed_air_flow", feed);
+    put("side_air_flow", side);
+    put("flue_gas_flow", march.mass_flow(layout.flue.back()));
+
+    // Burning in the gas, and the embers by the oxygen that a site's gas lost.
+    double release = 0, needed = 0;
+    for (const GasCell& cell : march.cells()) release += cell.burnt;
+    for (std::size_t s = 0; s < march.arrived().size(); ++s) {
+        const Arriving& before = march.arrived()[s];
+        const GasState& after = march.junction_gas(built_.network.fire_sites[s]);
+        const double mass = before.mass_flow + march.emitted(s);
+        Composition gained{};
+        for (std::size_t i = 0; i < species_count; ++i)
+            gained[i] = mass * after.mass_fraction[i] - before.species[i];
+        release += -gained[o2] * 12.011 / 31.998 * 393.51e3 / 12.011e-3;  // carbon to dioxide
+        // What fuel and embers take of oxygen, all told.
+        needed += oxygen_demand(gained, *built_.gas) - gained[o2];
+    }
+    const double oxygen = (std::max(feed, 0.0) + std::max(side, 0.0)) * dry_air()[o2];
+    oxygen_needed_.push_back(needed);
+    oxygen_in_.push_back(oxygen);
+    put("heat_release", release);
+    put("air_ratio", needed > oxygen / no_fuel_ratio ? oxygen / needed : no_fuel_ratio);
+    put("pyrolysis_rate", built_.fire ? built_.fire->pyrolysis(time, fuel) : 0);
+    put("wood_left", built_.fire ? built_.fire->dry_wood(fuel) : 0);
+    put("char_left", built_.fire ? built_.fire->char_left(fuel) : 0);
+    put("burnout_index", burnout(balance));
+}
+
+void Recorder::put_reserve(double time, std::span<const double> state, HeatBalance& balance) {
+    const double every = stove_.burn.reserve_every;
+    if (every > 0 && (last_reserve_time_ < 0 || time - last_reserve_time_ > every - 1e-6)) {
+        last_reserve_ = balance.flow().reserve(balance.conditions(time, state)).pressure;
+        last_reserve_time_ = time;
+        std::rotate(known_.begin(), known_.begin() + 1, known_.end());
+        known_[2] = {time, last_reserve_, {state.begin(), state.end()}};
+        known_count_ = std::min(known_count_ + 1, 3);
+        const bool dip = known_count_ == 3 && known_[1].reserve < known_[0].reserve &&
+                         known_[1].reserve <= known_[2].reserve;
+        const bool deepest = std::none_of(refined_.begin(), refined_.end(), [&](const Refined& r) {
+            return r.pressure < known_[1].reserve - 1;  // [Pa] a deeper dip is known
+        });
+        if (dip && deepest) {
+            std::vector<double> between(state.size()), rate(state.size());
+            for (const double place : {-0.67, -0.33, 0.33, 0.67}) {
+                const Known& from = known_[place < 0 ? 0 : 1];
+                const Known& to = known_[place < 0 ? 1 : 2];
+                const double part = place < 0 ? 1 + place : place;
+                for (std::size_t i = 0; i < between.size(); ++i)
+                    between[i] = from.state[i] + part * (to.state[i] - from.state[i]);
+                const double at = from.time + part * (to.time - from.time);
+                balance.rates(at, between, rate);
+                const double pressure =
+                    balance.flow().reserve(balance.conditions(at, between)).pressure;
+                refined_.push_back({at, pressure});
+            }
+            balance.rates(time, state, rate);
+        }
+    }
+    put("reserve_draw", last_reserve_);
+}
+
+void Recorder::sample(double time, std::span<const double> state, HeatBalance& balance) {
+    const Layout& layout = built_.layout;
+    const auto fuel = state.subspan(built_.network.solids.size());
+    results_.time.push_back(time);
+    put_fire(time, fuel, balance);
+    put_draw(balance);
+
+    const March& march = balance.flow().march();
+    const std::size_t last = layout.flue.back();
+    const bool up = march.mass_flow(last) > 0;
+    const GasState& leaving =
+        up ? march.crossing(last).outlet : march.junction_gas(layout.terminal);
+    const Mixture mixture = built_.gas->mixture(leaving.mass_fraction);
+    put("exit_gas_temperature", mixture.temperature(leaving.enthalpy, 500));
+    const JunctionId outlet = built_.network.passages[layout.flue.front()].from;
+    put("outlet_gas_temperature", built_.network.gas_temperature(march.junction_gas(outlet)));
+    const Composition& gas = leaving.mass_fraction;
+    const double dry = 1 - gas[h2o] * constants::molar_gas / 18.015e-3 / mixture.gas_constant();
+    put("oxygen_at_flue",
+        gas[o2] * constants::molar_gas / 31.998e-3 / mixture.gas_constant() / dry);
+
+    double room = 0, outdoors = 0;
+    for (std::size_t f = 0; f < built_.network.outside.size(); ++f)
+        (built_.network.outside[f].outdoors ? outdoors : room) += balance.fluxes().outside[f];
+    put("heat_to_room", room);
+    put("heat_outdoors", outdoors);
+    double up_flue = 0;
+    if (up)
+        up_flue = march.mass_flow(last) *
+                  built_.gas->enthalpy_over_ground(gas, mixture.temperature(leaving.enthalpy, 500),
+                                                   stove_.site.outdoor);
+    put("heat_up_flue", up_flue);
+
+    put_gas("tunnel_gas_temperature", listed(layout.tunnel), balance);
+    put_solids("tunnel_wall_temperature", layout.tunnel_wall, balance);
+    put_gas("riser_gas_temperature", listed(layout.riser), balance);
+    put_solids("riser_wall_temperature", layout.riser_inside, balance);
+    put_solids("riser_skin_temperature", layout.riser_skin, balance);
+    put_solids("plate_temperature", layout.plate, balance);
+    put_gas("annulus_gas_temperature", listed(layout.annulus), balance);
+    put_solids("barrel_temperature", layout.barrel, balance);
+    if (!layout.flue_gas_way.empty()) put_gas("flue_gas_temperature", layout.flue, balance);
+    put_solids("flue_wall_temperature", layout.flue_wall, balance);
+    put_reserve(time, state, balance);
+}
+
+}  // namespace drawwell

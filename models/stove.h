@@ -1,0 +1,154 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "solver/table.h"
+
+namespace drawwell {
+
+/// One layer of a wall; a build-up lists them from the gas outwards.
+struct Layer {
+    std::string material;
+    double thickness = 0;  // [m]
+};
+using BuildUp = std::vector<Layer>;
+
+// Every height is measured from the tunnel floor [m]. Lengths [m], temperatures [K], unless said.
+
+struct Feed {
+    double mouth = 0;  // height of the opening
+    double width = 0, depth = 0;
+    double free_share = 0;  // [-] share of the feed free of wood; 0: follows from the loads
+    BuildUp lining;         // above the tunnel roof
+    BuildUp foot_lining;    // below it, round the fire
+};
+
+struct Tunnel {
+    double width = 0, height = 0;
+    double length = 0;  // from the feed's centre to the riser's
+    BuildUp lining;     // floor and sides
+    BuildUp roof;
+};
+
+/// The throttle between tunnel and riser; with no tunnel, an orifice at the riser's foot.
+struct Port {
+    double width = 0, height = 0;
+};
+
+/// A row of holes or a slot that lets room air to the fire.
+struct SideAir {
+    double area = 0;    // [m2] of the whole opening
+    double height = 0;  // of its centre
+    std::string name;
+    double slot_width = 0, slot_height = 0;  // of a slot
+    int holes = 0;                           // of a row of holes, in place of a slot
+    double hole_diameter = 0;
+};
+
+struct Riser {
+    double bore = 0;              // inner diameter; 0: a slot of width and depth
+    double width = 0, depth = 0;  // inner section of a slot or square riser
+    double foot = 0;              // height of its foot; the tunnel's axis if there is a tunnel
+    double top = 0;               // height of its upper end
+    BuildUp lining;
+    std::optional<double> wall_temperature;  // [K] inner faces held at this (bench tests)
+};
+
+struct Barrel {
+    double diameter = 0;
+    double height = 0;  // hangs from the plate's underside
+    BuildUp shell;
+};
+
+struct Plate {
+    double diameter = 0;
+    double thickness = 0;
+    double underside = 0;  // height
+    std::string material;
+};
+
+struct FlueSection {
+    std::string name;  // `stack`
+    double length = 0;
+    double rise = 0;  // [m] of its end over its start, positive upward; at most length
+    double bore = 0;
+    BuildUp wall;
+    bool outdoors = false;
+    double entry_angle = 0;  // [rad] of the bend before it
+};
+
+struct Flue {
+    double outlet = 0;                  // height of its centre above the barrel's foot
+    std::vector<FlueSection> sections;  // in the order the gas meets them
+    double cap_loss = 0;                // [-] velocity heads lost in a cap, besides the exit
+};
+
+/// Wood that is put in together; a load repeats at each of its times.
+struct Load {
+    std::string name;
+    std::vector<double> times;  // [s] after lighting
+    std::string kind;           // of wood
+    int pieces = 1;
+    double side = 0, length = 0;    // [m] of a square piece
+    double moisture_wet_basis = 0;  // [-]
+    double mass = 0;                // [kg] as fired, all pieces together
+};
+
+enum class KindlingPlace { riser_foot, feed, flue };
+
+struct Kindling {
+    double mass = 0;  // [kg] as fired
+    double side = 0.012;
+    std::string kind;
+    double moisture_wet_basis = 0.12;
+    KindlingPlace place = KindlingPlace::riser_foot;
+};
+
+/// Where the stove stands.
+struct Site {
+    double room = 293.15;            // [K]
+    double outdoor = 278.15;         // [K]
+    double pressure = 101325;        // [Pa] of the outdoor air at the tunnel floor
+    double wind = 0;                 // [m/s] at the flue's top
+    double wind_factor = 0;          // [-] share of the wind's pressure pushing into the flue's top
+    double wind_at_stove = 0;        // [m/s]
+    double room_suction = 0;         // [Pa] by which the room is below outdoors
+    double room_suction_height = 0;  // where that holds
+    double room_loss = 0;            // [W/K] the room loses to outdoors; 0: not given
+};
+
+struct Burn {
+    double duration = 3 * 3600.0;  // [s]
+    double output_every = 30;      // [s]
+    double reserve_every = 60;     // [s]; 0: reserve draw is not computed
+    double tolerance = 1e-4;       // [-] relative, of each step
+    double refine = 1;             // [-] multiplies the number of cells everywhere
+};
+
+/// What a stove file says, in SI. Parts that are absent are not in the gas's way.
+struct Stove {
+    std::string title;
+    std::optional<Feed> feed;
+    std::optional<Tunnel> tunnel;
+    std::optional<Port> port;
+    std::vector<SideAir> side_air;
+    Riser riser;
+    std::optional<Barrel> barrel;
+    std::optional<Plate> plate;
+    Flue flue;  // without sections, the gas leaves where the part before it ends
+    std::vector<Load> loads;
+    std::optional<Kindling> kindling;
+    std::optional<Table> heat_source;  // [W] against time [s]: plain heat instead of wood
+    std::optional<Table> burn_rate;    // [kg/s] of wood as fired against time [s], instead of loads
+    std::string wood_kind = "ash";     // for the burn-rate table
+    double wood_moisture_wet_basis = 0.16;
+    Site site;
+    Burn burn;
+
+    /// Height of the barrel's foot [m]; needs barrel and plate.
+    double barrel_foot() const { return plate->underside - barrel->height; }
+};
+
+}  // namespace drawwell

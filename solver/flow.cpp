@@ -1,0 +1,232 @@
+#include "solver/flow.h"
+
+#include <Eigen/Dense>
+#include <algorithm>
+#include <boost/math/tools/minima.hpp>
+#include <boost/math/tools/toms748_solve.hpp>
+#include <cmath>
+
+#include "solver/errors.h"
+
+namespace drawwell {
+namespace {
+
+using RowMajor = Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, Eigen::RowMajor>;
+
+constexpr double balanced = 1e-7;        // [Pa] a thousandth of a millionth of a common draw
+constexpr double same_emission = 1e-11;  // [kg/s]
+constexpr double nudge = 1e-6;           // [kg/s] for slopes by differences
+constexpr int most_steps = 14;           // of Broyden's method before walking
+constexpr int most_newton = 40;
+constexpr double largest_flow = 50;                  // [kg/s] beyond any stove
+constexpr double far_share = 0.25, far_flow = 3e-4;  // a jump: more than both, [-] and [kg/s]
+
+double largest(std::span<const double> values) {
+    double most = 0;
+    for (const double value : values) most = std::max(most, std::abs(value));
+    return most;
+}
+
+double difference(std::span<const double> a, std::span<const double> b) {
+    double most = 0;
+    for (std::size_t i = 0; i < a.size(); ++i) most = std::max(most, std::abs(a[i] - b[i]));
+    return most;
+}
+
+}  // namespace
+
+Flow::Flow(const Network& network, const Topology& topology)
+    : network_(network), topology_(topology), march_(network, topology) {
+    committed_.inlet.resize(topology.loop_count);
+    committed_.emission.resize(network.fire_sites.size());
+    found_ = trial_ = committed_;
+    slope_.resize(topology.loop_count * topology.loop_count);
+}
+
+void Flow::imbalances(const Conditions& conditions, const State& state,
+                      std::vector<double>& pressure, std::vector<double>& emitted) {
+    ++marches_;
+    march_.begin(conditions, state.inlet, state.emission);
+    pressure.resize(topology_.loop_count);
+    for (std::size_t k = topology_.loop_count; k-- > 0;) pressure[k] = march_.imbalance(k);
+    march_.complete();
+    emitted.resize(state.emission.size());
+    for (std::size_t s = 0; s < emitted.size(); ++s) emitted[s] = march_.emitted(s);
+}
+
+void Flow::find_slopes(const Conditions& conditions, const State& at) {
+    std::vector<double> base, shifted, emitted;
+    imbalances(conditions, at, base, emitted);
+    const std::size_t n = topology_.loop_count;
+    State state = at;
+    for (std::size_t k = 0; k < n; ++k) {
+        const double step = std::max(nudge, 1e-4 * std::abs(at.inlet[k]));
+        state.inlet[k] = at.inlet[k] + step;
+        imbalances(conditions, state, shifted, emitted);
+        for (std::size_t i = 0; i < n; ++i) slope_[i * n + k] = (shifted[i] - base[i]) / step;
+        state.inlet[k] = at.inlet[k];
+    }
+    slopes_known_ = true;
+}
+
+bool Flow::solve_near(const Conditions& conditions, double push) {
+    const auto n = static_cast<Eigen::Index>(topology_.loop_count);
+    if (!slopes_known_) find_slopes(conditions, committed_);
+    Eigen::Map<RowMajor> slope(slope_.data(), n, n);
+    trial_ = jumped() ? committed_ : found_;  // the last one found is nearer, as a rule
+    std::vector<double> pressure, emitted;
+    Eigen::VectorXd before, step;
+    for (int i = 0; i < most_steps; ++i) {
+        imbalances(conditions, trial_, pressure, emitted);
+        pressure[0] -= push;
+        const Eigen::Map<const Eigen::VectorXd> now(pressure.data(), n);
+        if (largest(pressure) < balanced && difference(emitted, trial_.emission) < same_emission) {
+            // Stable where more flow is held back: the first inlet's slope, the others following.
+            const auto rest = n - 1;
+            double steepness = slope(0, 0);
+            if (rest > 0)
+                steepness -=
+                    (slope.block(0, 1, 1, rest) * slope.block(1, 1, rest, rest)
+                                                      .partialPivLu()
+                                                      .solve(slope.block(1, 0, rest, 1)))(0, 0);
+            found_ = trial_;
+            return steepness < 0;
+        }
+        if (i > 0 && step.squaredNorm() > 0)
+            slope += (now - before - slope * step) * step.transpose() / step.squaredNorm();
+        step = -slope.partialPivLu().solve(now);
+        before = now;
+        if (!step.allFinite()) return false;
+        const double limit = std::max(2 * far_share * largest(committed_.inlet), far_flow);
+        if (const double size = step.lpNorm<Eigen::Infinity>(); size > limit) step *= limit / size;
+        for (Eigen::Index k = 0; k < n; ++k) trial_.inlet[static_cast<std::size_t>(k)] += step(k);
+        trial_.emission = emitted;
+    }
+    return false;
+}
+
+void Flow::balance_others(const Conditions& conditions, State& state) {
+    const std::size_t n = topology_.loop_count - 1;
+    if (n == 0) return;
+    const auto rest = static_cast<Eigen::Index>(n);
+    Eigen::VectorXd now(rest), shifted(rest);
+    Eigen::MatrixXd slope(rest, rest);
+    const auto pressures = [&](Eigen::VectorXd& out) {
+        march_.begin(conditions, state.inlet, state.emission);
+        for (std::size_t k = 0; k < n; ++k)
+            out(static_cast<Eigen::Index>(k)) = march_.imbalance(k + 1);
+    };
+    pressures(now);
+    for (int i = 0; i < most_newton && now.lpNorm<Eigen::Infinity>() > balanced / 10; ++i) {
+        for (std::size_t k = 0; k < n; ++k) {
+            const double kept = state.inlet[k + 1];
+            const double step = std::max(nudge, 1e-4 * std::abs(kept));
+            state.inlet[k + 1] = kept + step;
+            pressures(shifted);
+            slope.col(static_cast<Eigen::Index>(k)) = (shifted - now) / step;
+            state.inlet[k + 1] = kept;
+        }
+        const Eigen::VectorXd step = -slope.partialPivLu().solve(now);
+        if (!step.allFinite()) return;
+        const std::vector<double> from = state.inlet;
+        double share = 1;
+        for (int halving = 0; halving < 12; ++halving, share /= 2) {
+            for (std::size_t k = 0; k < n; ++k)
+                state.inlet[k + 1] = from[k + 1] + share * step(static_cast<Eigen::Index>(k));
+            pressures(shifted);
+            if (shifted.norm() < now.norm()) break;
+        }
+        now = shifted;
+    }
+}
+
+double Flow::adverse_pressure(const Conditions& conditions, double inlet_flow) {
+    trial_.inlet[0] = inlet_flow;
+    std::vector<double> emitted(trial_.emission.size());
+    double pressure = 0;
+    for (int i = 0; i < 8; ++i) {
+        balance_others(conditions, trial_);
+        ++marches_;
+        march_.begin(conditions, trial_.inlet, trial_.emission);
+        pressure = march_.imbalance(0);
+        march_.complete();
+        for (std::size_t s = 0; s < emitted.size(); ++s) emitted[s] = march_.emitted(s);
+        const double change = difference(emitted, trial_.emission);
+        trial_.emission = emitted;
+        if (change < 1e-8) break;
+    }
+    return pressure;
+}
+
+void Flow::solve_by_walking(const Conditions& conditions, double push) {
+    trial_ = committed_;
+    const auto excess = [&](double x) { return adverse_pressure(conditions, x) - push; };
+    double near = committed_.inlet[0];
+    double at_near = excess(near);
+    double far = near, at_far = at_near;
+    double step = std::max(0.02 * std::abs(near), 1e-5);
+    const double direction = at_near > 0 ? 1.0 : -1.0;
+    while (at_far != 0 && (at_far > 0) == (at_near > 0)) {
+        near = far;
+        at_near = at_far;
+        far = near + direction * step;
+        step *= 1.6;
+        if (std::abs(far) > largest_flow)
+            throw SolverError("no flow balances the draw of this stove");
+        at_far = excess(far);
+    }
+    double root = far;
+    if (at_far != 0 && far != near) {
+        std::uintmax_t most = 60;
+        const bool up = far > near;
+        const auto bracket = boost::math::tools::toms748_solve(
+            excess, up ? near : far, up ? far : near, up ? at_near : at_far, up ? at_far : at_near,
+            [](double a, double b) { return std::abs(b - a) < 1e-12 + 1e-10 * std::abs(a); }, most);
+        root = (bracket.first + bracket.second) / 2;
+    }
+    adverse_pressure(conditions, root);
+    found_ = trial_;
+    find_slopes(conditions, found_);
+    std::vector<double> pressure, emitted;
+    imbalances(conditions, found_, pressure, emitted);
+}
+
+void Flow::solve(const Conditions& conditions, double push) {
+    if (!solve_near(conditions, push)) solve_by_walking(conditions, push);
+}
+
+bool Flow::jumped() const {
+    const double move = std::abs(found_.inlet[0] - committed_.inlet[0]);
+    return move > far_flow && move > far_share * std::abs(committed_.inlet[0]);
+}
+
+void Flow::commit() {
+    committed_ = found_;
+}
+
+ReserveDraw Flow::reserve(const Conditions& conditions) {
+    const double present = found_.inlet[0];
+    if (!(present > 0)) return {0, present};
+    trial_ = found_;
+    constexpr int parts = 8;
+    const double part = present / parts;
+    double best = 0;
+    int best_part = 0;
+    for (int i = 1; i <= parts; ++i) {
+        const double pressure = adverse_pressure(conditions, present - i * part);
+        if (pressure > best) {
+            best = pressure;
+            best_part = i;
+        } else if (i > best_part + 2) {
+            break;
+        }
+    }
+    const double low = std::max(0.0, present - (best_part + 1) * part);
+    const double high = present - std::max(0, best_part - 1) * part;
+    std::uintmax_t most = 12;
+    const auto [flow, pressure] = boost::math::tools::brent_find_minima(
+        [&](double x) { return -adverse_pressure(conditions, x); }, low, high, 14, most);
+    return {std::max(best, -pressure), flow};
+}
+
+}  // namespace drawwell

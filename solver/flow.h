@@ -1,0 +1,72 @@
+#pragma once
+
+#include <cstddef>
+#include <functional>
+#include <span>
+#include <vector>
+
+#include "solver/march.h"
+
+namespace drawwell {
+
+/// The largest sustained push that the flow withstands, everything but the gas held as it is.
+struct ReserveDraw {
+    double pressure = 0;  // [Pa]
+    double flow = 0;      // [kg/s] through the first inlet at that push
+};
+
+/// Finds the flows that balance the loops, on the branch that the present flow belongs to.
+///
+/// The gas has inertia though the model neglects it: out of balance, the flow grows while the
+/// drive exceeds the losses and falls otherwise. So the state sought is the first one met when
+/// walking from the present flow in the direction of the imbalance. Near by it is found by
+/// Broyden's method on all loops; otherwise by walking and bracketing along p_adv(x).
+class Flow {
+  public:
+    using Conditions = March::Conditions;
+
+    Flow(const Network& network, const Topology& topology);
+
+    /// Works out the steady state met first from the committed flow, under a push [Pa] against the
+    /// first inlet's loop. SolverError if there is none.
+    void solve(const Conditions& conditions, double push = 0);
+    /// Whether the last state found is so far from the committed flow that a branch was left.
+    bool jumped() const;
+    /// The last state found becomes the present one.
+    void commit();
+
+    /// p_adv(x) [Pa]: the push that balances the first inlet's loop when x [kg/s] enters there.
+    double adverse_pressure(const Conditions& conditions, double inlet_flow);
+    /// From the flow last found down to the spill point, where the first inlet takes in nothing.
+    ReserveDraw reserve(const Conditions& conditions);
+
+    double inlet_flow(std::size_t inlet = 0) const { return found_.inlet[inlet]; }
+    const March& march() const { return march_; }
+    March& march() { return march_; }
+    std::size_t marches() const { return marches_; }
+    double committed_flow() const { return committed_.inlet[0]; }
+
+  private:
+    struct State {
+        std::vector<double> inlet;     // [kg/s]
+        std::vector<double> emission;  // [kg/s]
+    };
+    bool solve_near(const Conditions& conditions, double push);
+    void solve_by_walking(const Conditions& conditions, double push);
+    /// Imbalance of every loop at a state [Pa]; `emitted` is what the fires gave.
+    void imbalances(const Conditions& conditions, const State& state, std::vector<double>& pressure,
+                    std::vector<double>& emitted);
+    void find_slopes(const Conditions& conditions, const State& at);
+    /// Solves the loops after the first for the other inlets, the first inlet's flow given.
+    void balance_others(const Conditions& conditions, State& state);
+
+    const Network& network_;
+    const Topology& topology_;
+    March march_;
+    State committed_, found_, trial_;
+    std::vector<double> slope_;  // [Pa s/kg] row-major, d imbalance / d inlet flow; kept over calls
+    bool slopes_known_ = false;
+    std::size_t marches_ = 0;
+};
+
+}  // namespace drawwell

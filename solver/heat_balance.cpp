@@ -1,0 +1,282 @@
+#include "solver/heat_balance.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "solver/constants.h"
+
+namespace drawwell {
+namespace {
+
+using constants::stefan_boltzmann;
+
+double fourth(double t) {
+    const double square = t * t;
+    return square * square;
+}
+
+std::vector<std::size_t> solids_that_gas_or_radiation_reaches(const Network& network) {
+    std::vector<bool> reached(network.solids.size());
+    for (const Passage& passage : network.passages)
+        for (const Touch& touch : passage.law->touches()) reached[touch.solid] = true;
+    for (const RadiationEnclosure& enclosure : network.enclosures)
+        for (const auto& patch : enclosure.patches)
+            for (const auto& share : patch) reached[index(share.solid)] = true;
+    std::vector<std::size_t> coupled;
+    for (std::size_t i = 0; i < reached.size(); ++i)
+        if (reached[i]) coupled.push_back(i);
+    return coupled;
+}
+
+}  // namespace
+
+HeatBalance::HeatBalance(const Network& network, const Topology& topology)
+    : network_(network),
+      flow_(network, topology),
+      temperature_(network.solids.size()),
+      conductivity_(network.solids.size()),
+      fourth_power_(network.solids.size()),
+      heat_(network.solids.size()),
+      heat_capacity_(network.solids.size()),
+      fuel_slope_(network.initial_fuel.size()) {
+    std::vector<std::pair<std::size_t, std::size_t>> links;
+    for (const ConductionLink& link : network.links)
+        links.emplace_back(index(link.a), index(link.b));
+    matrix_ = std::make_unique<StructuredMatrix>(network.solids.size(), links,
+                                                 solids_that_gas_or_radiation_reaches(network));
+    for (const OutsideFace& face : network.outside) {
+        face_temperature_.emplace_back(face.solids.size());
+        face_flux_.emplace_back(face.solids.size());
+    }
+    fluxes_.outside.resize(network.outside.size());
+    fluxes_.boundary_heat.resize(network.junctions.size());
+    fluxes_.boundary_gas.resize(network.junctions.size());
+}
+
+Flow::Conditions HeatBalance::conditions(double time, std::span<const double> state) {
+    network_.temperatures(state, temperature_);
+    time_ = time;
+    fuel_ = state.subspan(network_.solids.size());
+    return {time, temperature_, fuel_};
+}
+
+void HeatBalance::rates(double time, std::span<const double> state, std::span<double> rate) {
+    ++evaluations_;
+    flow_.solve(conditions(time, state));
+
+    std::fill(heat_.begin(), heat_.end(), 0.0);
+    fluxes_.extra = 0;
+    if (network_.extra_heat) {
+        network_.extra_heat(time, heat_);
+        for (const double heat : heat_) fluxes_.extra += heat;
+    }
+    conduct(heat_);
+    radiate(heat_);
+    meet_gas(heat_);
+    lose_outside(heat_);
+    if (network_.fire)
+        network_.fire->rates({time, fuel_, temperature_}, flow_.march().arrived(),
+                             flow_.march().cells(), rate.subspan(network_.solids.size()), heat_);
+    leave_by_gas();
+    fluxes_.held = 0;
+    for (std::size_t i = 0; i < heat_.size(); ++i) {
+        rate[i] = network_.solids[i].held ? 0.0 : heat_[i];
+        if (network_.solids[i].held) fluxes_.held += heat_[i];
+    }
+}
+
+void HeatBalance::conduct(std::span<double> heat) {
+    for (std::size_t i = 0; i < conductivity_.size(); ++i)
+        conductivity_[i] = (*network_.solids[i].conductivity)(temperature_[i]);
+    for (const ConductionLink& link : network_.links) {
+        const std::size_t a = index(link.a), b = index(link.b);
+        const double resistance = 1 / (conductivity_[a] * link.shape_a) +
+                                  1 / (conductivity_[b] * link.shape_b) + link.contact;
+        const double flow = (temperature_[a] - temperature_[b]) / resistance;
+        heat[a] -= flow;
+        heat[b] += flow;
+    }
+}
+
+void HeatBalance::radiate(std::span<double> heat) {
+    for (const RadiationEnclosure& enclosure : network_.enclosures) {
+        const std::size_t n = enclosure.patches.size();
+        patch_.assign(n, 0.0);
+        for (std::size_t i = 0; i < n; ++i)
+            for (const auto& share : enclosure.patches[i])
+                patch_[i] += share.weight * fourth(temperature_[index(share.solid)]);
+        for (std::size_t i = 0; i < n; ++i) {
+            double net = 0;
+            for (std::size_t j = 0; j < n; ++j)
+                net += enclosure.exchange_area[i * n + j] * (patch_[j] - patch_[i]);
+            for (const auto& share : enclosure.patches[i])
+                heat[index(share.solid)] += share.weight * stefan_boltzmann * net;
+        }
+    }
+}
+
+void HeatBalance::meet_gas(std::span<double> heat) const {
+    const auto cells = flow_.march().cells();
+    const auto conductance = flow_.march().conductance();
+    for (const Passage& passage : network_.passages) {
+        const auto& touches = passage.law->touches();
+        for (std::size_t k = 0; k < touches.size(); ++k)
+            heat[touches[k].solid] +=
+                conductance[passage.first_touch + k] *
+                (cells[passage.first_cell + touches[k].gas_cell].mean_temperature -
+                 temperature_[touches[k].solid]);
+    }
+}
+
+void HeatBalance::lose_outside(std::span<double> heat) {
+    for (std::size_t f = 0; f < network_.outside.size(); ++f) {
+        const OutsideFace& face = network_.outside[f];
+        for (std::size_t i = 0; i < face.solids.size(); ++i)
+            face_temperature_[f][i] = temperature_[index(face.solids[i])];
+        face.flux(face_temperature_[f], face_flux_[f]);
+        fluxes_.outside[f] = 0;
+        for (std::size_t i = 0; i < face.solids.size(); ++i) {
+            const double loss = face_flux_[f][i] * face.area[i];
+            heat[index(face.solids[i])] -= loss;
+            fluxes_.outside[f] += loss;
+        }
+    }
+}
+
+void HeatBalance::leave_by_gas() {
+    std::fill(fluxes_.boundary_heat.begin(), fluxes_.boundary_heat.end(), 0.0);
+    std::fill(fluxes_.boundary_gas.begin(), fluxes_.boundary_gas.end(), Composition{});
+    const March& march = flow_.march();
+    for (std::size_t p = 0; p < network_.passages.size(); ++p) {
+        const Passage& passage = network_.passages[p];
+        const double flow = march.mass_flow(p);
+        for (const bool at_end : {false, true}) {
+            const JunctionId end = at_end ? passage.to : passage.from;
+            if (!network_.junctions[index(end)].boundary) continue;
+            const double out = at_end ? flow : -flow;  // leaving the stove
+            const GasState& gas = out > 0 ? march.crossing(p).outlet : march.junction_gas(end);
+            fluxes_.boundary_heat[index(end)] += out * gas.enthalpy;
+            for (std::size_t s = 0; s < species_count; ++s)
+                fluxes_.boundary_gas[index(end)][s] += out * gas.mass_fraction[s];
+        }
+    }
+}
+
+void HeatBalance::linearise() {
+    matrix_->clear();
+    for (std::size_t i = 0; i < network_.solids.size(); ++i)
+        heat_capacity_[i] = network_.solids[i].held
+                                ? 1e30  // stays where it is
+                                : network_.solids[i].mass *
+                                      network_.solids[i].curve->heat_capacity(temperature_[i]);
+    for (std::size_t l = 0; l < network_.links.size(); ++l) {
+        const ConductionLink& link = network_.links[l];
+        const std::size_t a = index(link.a), b = index(link.b);
+        const double conductance = 1 / (1 / (conductivity_[a] * link.shape_a) +
+                                        1 / (conductivity_[b] * link.shape_b) + link.contact);
+        matrix_->diagonal(a) += conductance;
+        matrix_->diagonal(b) += conductance;
+        matrix_->link(l) = -conductance;
+    }
+    constexpr double warmer = 0.5;  // [K] for the slope of a face's loss
+    for (std::size_t f = 0; f < network_.outside.size(); ++f) {
+        const OutsideFace& face = network_.outside[f];
+        for (double& t : face_temperature_[f]) t += warmer;
+        std::vector<double> flux(face.solids.size());
+        face.flux(face_temperature_[f], flux);
+        for (std::size_t i = 0; i < face.solids.size(); ++i)
+            matrix_->diagonal(index(face.solids[i])) +=
+                std::max(0.0, (flux[i] - face_flux_[f][i]) / warmer * face.area[i]);
+    }
+    couple_by_radiation();
+    couple_by_gas();
+    if (network_.fire) network_.fire->rate_slopes({time_, fuel_, temperature_}, fuel_slope_);
+}
+
+void HeatBalance::couple_by_radiation() {
+    for (const RadiationEnclosure& enclosure : network_.enclosures) {
+        const std::size_t n = enclosure.patches.size();
+        for (std::size_t i = 0; i < n; ++i)
+            for (std::size_t j = 0; j < n; ++j) {
+                const double area = enclosure.exchange_area[i * n + j];
+                if (i == j || area == 0) continue;
+                for (const auto& to : enclosure.patches[i]) {
+                    const std::size_t row = matrix_->place(index(to.solid));
+                    const auto add = [&](const RadiationEnclosure::Share& share, double sign) {
+                        const double t = temperature_[index(share.solid)];
+                        matrix_->dense(row, matrix_->place(index(share.solid))) +=
+                            sign * to.weight * share.weight * 4 * stefan_boltzmann * area * t * t *
+                            t;
+                    };
+                    for (const auto& share : enclosure.patches[i]) add(share, 1);
+                    for (const auto& share : enclosure.patches[j]) add(share, -1);
+                }
+            }
+    }
+}
+
+void HeatBalance::couple_by_gas() {
+    // Sensitivity of the gas to every coupled wall, carried along with the gas from its inlets.
+    const std::size_t n = matrix_->coupled_count();
+    const March& march = flow_.march();
+    std::vector<std::vector<double>> at_junction(network_.junctions.size());
+    std::vector<double> weight(network_.junctions.size());
+    std::vector<double> gas(n), mean(n);
+    for (const std::size_t p : march.order()) {
+        const Passage& passage = network_.passages[p];
+        const bool forward = march.mass_flow(p) >= 0;
+        const std::size_t up = index(forward ? passage.from : passage.to);
+        const std::size_t down = index(forward ? passage.to : passage.from);
+        std::fill(gas.begin(), gas.end(), 0.0);
+        if (!at_junction[up].empty() && weight[up] > 0)
+            for (std::size_t c = 0; c < n; ++c) gas[c] = at_junction[up][c] / weight[up];
+
+        const auto& touches = passage.law->touches();
+        const std::size_t count = passage.law->cell_count();
+        double capacity_flow = 0;
+        for (std::size_t step = 0; step < count; ++step) {
+            const std::size_t i = forward ? step : count - 1 - step;
+            const GasCell& cell = march.cells()[passage.first_cell + i];
+            capacity_flow = cell.capacity_flow;
+            double total = 0;
+            for (std::size_t k = 0; k < touches.size(); ++k)
+                if (touches[k].gas_cell == i) total += march.conductance()[passage.first_touch + k];
+            for (std::size_t c = 0; c < n; ++c) mean[c] = cell.mean_share * gas[c];
+            for (std::size_t c = 0; c < n; ++c) gas[c] *= cell.pass_through;
+            if (!(total > 0)) continue;
+            for (std::size_t k = 0; k < touches.size(); ++k) {
+                if (touches[k].gas_cell != i) continue;
+                const double share = march.conductance()[passage.first_touch + k] / total;
+                const std::size_t c = matrix_->place(touches[k].solid);
+                mean[c] += (1 - cell.mean_share) * share;
+                gas[c] += (1 - cell.pass_through) * share;
+            }
+            for (std::size_t k = 0; k < touches.size(); ++k) {
+                if (touches[k].gas_cell != i) continue;
+                const double conductance = march.conductance()[passage.first_touch + k];
+                const std::size_t row = matrix_->place(touches[k].solid);
+                for (std::size_t c = 0; c < n; ++c) matrix_->dense(row, c) -= conductance * mean[c];
+                matrix_->diagonal(touches[k].solid) += conductance;
+            }
+        }
+        at_junction[down].resize(n);
+        for (std::size_t c = 0; c < n; ++c) at_junction[down][c] += capacity_flow * gas[c];
+        weight[down] += capacity_flow;
+    }
+}
+
+void HeatBalance::factor(double gamma_step) {
+    gamma_step_ = gamma_step;
+    std::vector<double> shift(heat_capacity_.size());
+    for (std::size_t i = 0; i < shift.size(); ++i) shift[i] = heat_capacity_[i] / gamma_step;
+    matrix_->factor(1, shift);
+}
+
+void HeatBalance::solve(std::span<double> x) const {
+    const std::size_t n = heat_capacity_.size();
+    matrix_->solve(x.first(n));  // as temperatures
+    for (std::size_t i = 0; i < n; ++i) x[i] *= network_.solids[i].held ? 0.0 : heat_capacity_[i];
+    for (std::size_t i = n; i < x.size(); ++i) x[i] /= 1 / gamma_step_ - fuel_slope_[i - n];
+}
+
+}  // namespace drawwell

@@ -1,0 +1,131 @@
+#include "solver/simulate.h"
+
+#include <algorithm>
+#include <boost/numeric/odeint/integrate/integrate_times.hpp>
+#include <boost/ref.hpp>
+#include <cmath>
+
+#include "solver/rosenbrock.h"
+
+namespace drawwell {
+namespace {
+
+constexpr double longest_step = 900;  // [s]
+constexpr double first_step = 0.2;    // [s] after a stop
+constexpr double branch_step = 0.05;  // [s] to which a change of branch is located
+constexpr double least_scale_of_fuel = 1e-9;
+
+struct Stopped {};
+
+/// Error of a step as a root mean square: temperatures against themselves, fuel against its scale.
+double error_size(const Network& network, double tolerance, std::span<const double> state,
+                  std::span<const double> error) {
+    const std::size_t n = network.solids.size();
+    double sum = 0;
+    for (std::size_t i = 0; i < n; ++i) {
+        const Solid& solid = network.solids[i];
+        if (solid.held) continue;
+        const double temperature = solid.curve->temperature(state[i] / solid.mass);
+        const double size = error[i] / (solid.mass * solid.curve->heat_capacity(temperature)) /
+                            (tolerance * temperature);
+        sum += size * size;
+    }
+    for (std::size_t i = n; i < state.size(); ++i) {
+        const double scale =
+            std::max(network.fire->state_scale()[i - n], least_scale_of_fuel) * tolerance * 10;
+        sum += error[i] / scale * (error[i] / scale);
+    }
+    return std::sqrt(sum / static_cast<double>(state.size()));
+}
+
+StiffSystem make_system(const Simulation& simulation, HeatBalance& balance, Audit& audit,
+                        bool& fresh) {
+    return {
+        .rates = [&](double time, auto state, auto rate) { balance.rates(time, state, rate); },
+        .linearise = [&] { balance.linearise(); },
+        .factor = [&](double gamma_step) { balance.factor(gamma_step); },
+        .solve = [&](auto x) { balance.solve(x); },
+        .error_size =
+            [&](auto state, auto error) {
+                return error_size(balance.network(), simulation.tolerance, state, error);
+            },
+        .may_accept = [&](double step) { return step <= branch_step || !balance.flow().jumped(); },
+        .accepted =
+            [&](double time, auto state) {
+                balance.flow().commit();
+                if (fresh)
+                    audit.open(time, state, balance);
+                else
+                    audit.step(time, balance);
+                fresh = false;
+            },
+    };
+}
+
+/// Sample times of a stretch, its two ends included.
+std::vector<double> times_between(double from, double to, double every) {
+    std::vector<double> times{from};
+    for (double t = (std::floor(from / every + 1e-9) + 1) * every; t < to - 1e-9; t += every)
+        times.push_back(t);
+    times.push_back(to);
+    return times;
+}
+
+}  // namespace
+
+Effort simulate(const Simulation& simulation, HeatBalance& balance, Audit& audit) {
+    std::vector<double> state = balance.network().initial_state();
+    std::vector<double> rate(state.size());
+    std::vector<double> stops{0.0};
+    for (const double stop : simulation.stops)
+        if (stop > 0 && stop < simulation.end) stops.push_back(stop);
+    stops.push_back(simulation.end);
+    std::sort(stops.begin(), stops.end());
+    stops.erase(std::unique(stops.begin(), stops.end()), stops.end());
+
+    Effort effort;
+    bool fresh = true;
+    const StiffSystem system = make_system(simulation, balance, audit, fresh);
+    const auto is_sample = [&](double time) {
+        return std::abs(std::remainder(time, simulation.sample_every)) < 1e-6 ||
+               time == simulation.end;
+    };
+    for (std::size_t i = 0; i + 1 < stops.size(); ++i) {
+        if (simulation.at_stop) {
+            const double again = simulation.at_stop(stops[i], state);
+            const auto place = std::lower_bound(stops.begin(), stops.end(), again);
+            if (again > stops[i] && again < simulation.end && *place != again)
+                stops.insert(place, again);
+        }
+        fresh = true;
+        const auto times = times_between(stops[i], stops[i + 1], simulation.sample_every);
+        Rosenbrock stepper(longest_step);
+        double seen = -1;
+        const auto observe = [&](const std::vector<double>& at, double time) {
+            if (time == seen || !is_sample(time) || (time == stops[i + 1] && i + 2 < stops.size()))
+                return;  // the start of the next stretch shows the state after the stop
+            seen = time;
+            balance.rates(time, at, rate);
+            if (!simulation.sample(time, at, balance)) throw Stopped{};
+        };
+        try {
+            boost::numeric::odeint::integrate_times(boost::ref(stepper), system, state,
+                                                    times.begin(), times.end(), first_step,
+                                                    observe);
+        } catch (const Stopped&) {
+            audit.close(stepper.current_state());
+            effort.evaluations = balance.evaluations();
+            return effort;
+        }
+        state = stepper.current_state();
+        audit.close(state);
+        effort.steps += stepper.steps();
+        effort.rejected += stepper.rejected();
+    }
+    effort.evaluations = balance.evaluations();
+    effort.marches = balance.flow().marches();
+    effort.complete = true;
+    return effort;
+}
+
+}  // namespace drawwell

@@ -1,0 +1,143 @@
+#include "cli/commands/burn_command.h"
+
+#include <doctest/doctest.h>
+
+#include <nlohmann/json.hpp>
+
+#include "cli/report/write_csv.h"
+#include "cli/report/write_hdf5.h"
+#include "tests/cli/run_program.h"
+
+using namespace drawwell;
+
+namespace {
+
+// Five minutes of the sample: enough for every answer to be worked out.
+const std::string sample = " burn $sources/data/stoves/allotment-kitchen.toml --for 5min ";
+
+bool contains(const std::string& text, std::string_view part) {
+    return text.find(part) != std::string::npos;
+}
+
+}  // namespace
+
+TEST_SUITE("cli/commands/burn") {
+    TEST_CASE("a burn prints its page and leaves a result named after the stove") {
+        const ScratchFolder folder;
+        const ProgramRun run = run_program(folder, sample);
+        CHECK(run.code == 0);
+        CHECK(run.err == "");
+        CHECK(contains(run.out, "raw"));
+        CHECK(contains(run.out, "Before you light it"));
+        CHECK(contains(run.out, "allotment-kitchen.h5"));
+        CHECK(is_drawwell_result(folder / "allotment-kitchen.h5"));
+        CHECK(files_in(folder / "") == 1);
+    }
+
+    TEST_CASE("with --json standard output is JSON and nothing else") {
+        const ScratchFolder folder;
+        const ProgramRun run = run_program(folder, sample + "--json -o other.h5");
+        REQUIRE(nlohmann::json::accept(run.out));
+        const auto json = nlohmann::json::parse(run.out);
+        CHECK(json["result_file"] == "other.h5");
+        CHECK(json["overrides"] == nlohmann::json{"burn.duration=5min"});
+        CHECK(json["steps"].get<int>() > 0);
+        CHECK(is_drawwell_result(folder / "other.h5"));
+    }
+
+    TEST_CASE("--csv adds a table beside the result, or where it is told") {
+        const ScratchFolder folder;
+        CHECK(run_program(folder, sample + "-o a.h5 --csv").code == 0);
+        CHECK(is_drawwell_csv(folder / "a.csv"));
+        CHECK(run_program(folder, sample + "--quiet --csv table.txt").out == "");
+        CHECK(is_drawwell_csv(folder / "table.txt"));
+    }
+
+    TEST_CASE("an earlier result is replaced, another's file only with --force") {
+        const ScratchFolder folder;
+        CHECK(run_program(folder, sample + "-o a.h5 --csv").code == 0);
+        CHECK(run_program(folder, sample + "-o a.h5 --csv").code == 0);
+        put(folder / "a.h5", "a letter");
+        ProgramRun run = run_program(folder, sample + "-o a.h5");
+        CHECK(run.code == 2);
+        CHECK(contains(run.err, "a.h5 exists and is no result of drawwell"));
+        CHECK(contains(run.err, "--force"));
+        CHECK(bytes_of(folder / "a.h5") == "a letter");
+        put(folder / "log.csv", "time_s,thermometer\n");
+        CHECK(run_program(folder, sample + "-o b.h5 --csv log.csv").code == 2);
+        CHECK(bytes_of(folder / "log.csv") == "time_s,thermometer\n");
+        CHECK(run_program(folder, sample + "-o a.h5 --force").code == 0);
+        CHECK(is_drawwell_result(folder / "a.h5"));
+    }
+
+    TEST_CASE("a result that could not be written is refused before computing") {
+        const ScratchFolder folder;
+        const ProgramRun run = run_program(folder, sample + "-o absent/a.h5 --for 10000h");
+        CHECK(run.code == 4);
+        CHECK(contains(run.err, "absent/a.h5"));
+    }
+
+    TEST_CASE("what the user can mend ends with code 2 and says where it is") {
+        const ScratchFolder folder;
+        put(folder / "bad.toml", "[riser]\nboar = \"125 mm\"\n");
+        ProgramRun run = run_program(folder, " burn bad.toml");
+        CHECK(run.code == 2);
+        CHECK(contains(run.err, "bad.toml:2:"));
+        CHECK(run_program(folder, sample + "--set nonsense").code == 2);
+        CHECK(run_program(folder, sample + "--set 'riser.top=10 kg'").code == 2);
+        CHECK(run_program(folder, sample + "--no-such-option").code == 2);
+        CHECK(run_program(folder, " burn").code == 2);
+        CHECK(run_program(folder, " brun").code == 2);
+        CHECK(files_in(folder / "") == 1);
+    }
+
+    TEST_CASE("a stove file that is not there ends with code 4") {
+        const ScratchFolder folder;
+        const ProgramRun run = run_program(folder, " burn absent.toml");
+        CHECK(run.code == 4);
+        CHECK(contains(run.err, "absent.toml (No such file or directory)"));
+        CHECK(run_program(folder, " burn .").code == 4);
+    }
+
+    TEST_CASE("a stove is read from standard input, and --set beats what it says") {
+        const ScratchFolder folder;
+        const ProgramRun run =
+            run_program(folder,
+                        " burn - --for 2min --json --set 'flue.stack.length=0.5 m' "
+                        "<$sources/data/stoves/allotment-kitchen.toml");
+        REQUIRE(run.code == 0);
+        CHECK(is_drawwell_result(folder / "burn.h5"));
+        CHECK(nlohmann::json::parse(run.out)["overrides"][0] == "flue.stack.length=0.5 m");
+    }
+
+    TEST_CASE("Ctrl-C keeps what was computed, marked, and leaves an earlier result alone") {
+        const ScratchFolder folder;
+        CHECK(run_program(folder, sample + "--quiet -o a.h5").code == 0);
+        const std::string before = bytes_of(folder / "a.h5");
+        const ProgramRun run = run_program(folder, sample + "-o a.h5 --for 10000h",
+                                           "timeout --preserve-status -s INT 2 $drawwell");
+        CHECK(run.code == 130);
+        CHECK(contains(run.err, "a.partial.h5"));
+        CHECK(bytes_of(folder / "a.h5") == before);
+        CHECK(is_drawwell_result(folder / "a.partial.h5"));
+        CHECK(files_in(folder / "") == 2);
+    }
+
+    TEST_CASE("a disk that is full is an error") {
+        const ScratchFolder folder;
+        CHECK(run_program(folder, "-c '$drawwell" + sample + " --json >/dev/full'", "bash").code ==
+              4);
+    }
+
+    TEST_CASE("help teaches with examples, and the version is told") {
+        const ScratchFolder folder;
+        const ProgramRun help = run_program(folder, " --help");
+        CHECK(help.code == 0);
+        CHECK(contains(help.out, "drawwell new kitchen.toml"));
+        CHECK(contains(help.out, "drawwell burn kitchen.toml"));
+        CHECK(contains(help.out, "Exit codes"));
+        CHECK(run_program(folder, " --version").out == "drawwell 0.1.0\n");
+        CHECK(run_program(folder, " burn --help").code == 0);
+        CHECK(run_program(folder, "").code == 2);
+    }
+}

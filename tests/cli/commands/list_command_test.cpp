@@ -1,0 +1,58 @@
+#include "cli/commands/list_command.h"
+
+#include <doctest/doctest.h>
+
+#include <array>
+#include <sstream>
+#include <string>
+
+#include "cli/read/keys.h"
+#include "tests/cli/read/small_stove.h"
+
+using namespace drawwell;
+
+namespace {
+
+void check_width(const std::string& text) {
+    std::istringstream lines(text);
+    for (std::string line; std::getline(lines, line);) {
+        INFO(line);
+        // A degree sign takes two bytes and one column.
+        CHECK(line.size() <= 104);
+        CHECK(line.find_last_not_of(' ') + 1 == line.size());
+    }
+}
+
+}  // namespace
+
+TEST_SUITE("cli/commands/list_command") {
+    TEST_CASE("the list of keys has every key and fits the screen") {
+        const std::string text = list_keys("");
+        for (const Key& key : all_keys()) {
+            INFO(key.name);
+            CHECK(text.find("\n" + std::string(key.name) + " ") != std::string::npos);
+        }
+        check_width(text);
+    }
+
+    TEST_CASE("a word narrows the list and brings units and range") {
+        const std::string text = list_keys("riser.top");
+        CHECK(text.find("length in mm, cm, m, in, ft, from 50 mm to 20 m") != std::string::npos);
+        CHECK(text.find("barrel.height") == std::string::npos);
+        CHECK_THROWS_AS(list_keys("nosuchword"), InputError);
+    }
+
+    TEST_CASE("materials, woods and columns are listed by name") {
+        const Library library = read_library();
+        for (const auto& [name, _] : library.materials)
+            CHECK(list_materials(library, "").find("\n" + name + " ") != std::string::npos);
+        CHECK(list_woods(library, "").find("\nash ") != std::string::npos);
+        check_width(list_materials(library, ""));
+        check_width(list_woods(library, ""));
+        const std::array columns{ColumnInfo{"flue_gas", "K", "flue_cell", "gas in the flue"},
+                                 ColumnInfo{"air", "kg/s", "", "air into the feed"}};
+        CHECK(list_columns(columns, "").find("flue_gas  K     flue_cell  gas in the flue") !=
+              std::string::npos);
+        CHECK(list_columns(columns, "air").find("flue_gas") == std::string::npos);
+    }
+}

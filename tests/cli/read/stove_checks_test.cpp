@@ -1,0 +1,145 @@
+#include "cli/read/stove_checks.h"
+
+#include <doctest/doctest.h>
+
+#include "tests/cli/read/small_stove.h"
+
+using namespace drawwell;
+using namespace drawwell::tests;
+
+namespace {
+
+/// Whether exactly one problem is found, beginning and containing as said.
+bool only_problem(const std::vector<std::string>& lines, std::string_view begins,
+                  std::string_view contains) {
+    std::string all;
+    for (const std::string& line : lines) all += line + "\n";
+    INFO(all);
+    CHECK(lines.size() == 1);
+    CHECK(all.find(contains) != std::string::npos);
+    return !lines.empty() && lines[0].find(begins) == 0;
+}
+
+bool refused(std::string_view line, std::string_view instead, std::string_view begins,
+             std::string_view contains) {
+    return only_problem(problems_of(with(line, instead)), begins, contains);
+}
+
+}  // namespace
+
+TEST_SUITE("cli/read/stove_checks") {
+    TEST_CASE("a riser through the plate is refused") {
+        CHECK(refused(
+            "[plate]", "[plate]\nunderside = \"700 mm\"", "s.toml:8:1: riser.top = \"725 mm\": ",
+            "the riser goes through the plate: its top is at 725 mm, the plate's underside at "
+            "700 mm"));
+        CHECK(refused("[plate]", "[plate]\nunderside = \"725 mm\"",
+                      "s.toml:8:1: ", "through the plate"));
+    }
+
+    TEST_CASE("a barrel narrower than the riser's outside is refused") {
+        // 125 mm bore and 26 mm of wall on each side are 177 mm.
+        CHECK(refused("\"400 mm\"", "\"175 mm\"", "s.toml:10:1: barrel.diameter = \"175 mm\": ",
+                      "narrower inside (172.6 mm) than the riser outside (177 mm)"));
+    }
+
+    TEST_CASE("a barrel that ends above the riser, and a plate that leaves it open, are refused") {
+        CHECK(only_problem(problems_of(small_stove, {"plate.underside=1500mm"}),
+                           "--set plate.underside=1500mm: ", "above the riser's top"));
+        CHECK(refused("[plate]", "[plate]\ndiameter = \"300 mm\"", "s.toml:13:1: plate.diameter",
+                      "does not cover the barrel"));
+    }
+
+    TEST_CASE("a barrel without a plate and a plate without a barrel are refused") {
+        CHECK(refused("[plate]\n", "", "s.toml:9:2: [barrel]: ", "hangs from a plate"));
+        CHECK(refused("[barrel]\ndiameter = \"400 mm\"\nheight = \"620 mm\"\n", "",
+                      "s.toml:9:2: [plate]: ", "needs a barrel"));
+    }
+
+    TEST_CASE("a feed that opens below the tunnel's roof, or stands in the riser, is refused") {
+        CHECK(refused("\"240 mm\"", "\"100 mm\"", "s.toml:3:1: feed.mouth",
+                      "not above the tunnel's roof"));
+        CHECK(refused("[tunnel]", "[tunnel]\nlength = \"100 mm\"", "s.toml:5:1: tunnel.length",
+                      "stand in each other"));
+    }
+
+    TEST_CASE("a port larger than what it throttles is refused") {
+        CHECK(refused("[port]", "[port]\nwidth = \"150 mm\"", "s.toml:6:1: port.width",
+                      "wider than the tunnel"));
+        CHECK(refused("[port]", "[port]\nheight = \"150 mm\"", "s.toml:6:1: port.height",
+                      "higher than the tunnel"));
+        CHECK(only_problem(
+            problems_of("[riser]\nbore='60 mm'\ntop='2 m'\n[heat]\npower='1 kW'\n[port]\n"
+                        "width='60 mm'\nheight='60 mm'\n"),
+            "s.toml:7:1: port.width", "larger than the riser's inner section"));
+    }
+
+    TEST_CASE("a riser without a section, without height, or lower than the tunnel is refused") {
+        CHECK(refused("bore = \"125 mm\"\n", "",
+                      "s.toml:6:2: riser.bore is missing: ", "or riser.width and riser.depth"));
+        CHECK(only_problem(
+            problems_of("[riser]\ntop='2 m'\nwidth='9 mm'\nwall_temperature='60 °C'\n"),
+            "s.toml:1:2: riser.depth is missing", "both"));
+        CHECK(only_problem(problems_of("[riser]\nbore='60 mm'\ntop='2 m'\nfoot='2.5 m'\n"
+                                       "wall_temperature='60 °C'\n"),
+                           "s.toml:3:1: riser.top", "not above its foot"));
+    }
+
+    TEST_CASE("a flue outlet outside the barrel and an impossible rise are refused") {
+        CHECK(refused("[flue.level]", "[flue]\noutlet = \"50 mm\"\n[flue.level]",
+                      "s.toml:14:1: flue.outlet", "reaches outside the barrel"));
+        CHECK(refused("[flue.level]", "[flue]\noutlet = \"600 mm\"\n[flue.level]",
+                      "s.toml:14:1: flue.outlet", "reaches outside the barrel"));
+        CHECK(refused("length = \"2.2 m\"", "length = \"2.2 m\"\nrise = \"2.3 m\"",
+                      "s.toml:18:1: flue.stack.rise", "can't rise or fall by 2300 mm"));
+    }
+
+    TEST_CASE("wood that can never fit the feed, or has nowhere to burn, is refused") {
+        const std::string many = std::string(small_stove) + "pieces = 10\n";
+        CHECK(only_problem(problems_of(many), "s.toml:20:1: load.main.pieces", "it takes 9"));
+        CHECK(only_problem(problems_of(small_stove, {"wood.side=150mm"}),
+                           "--set wood.side=150mm: ", "never fit a feed"));
+        CHECK(only_problem(problems_of("[riser]\nbore='60 mm'\ntop='2 m'\n[load.a]\nat='0 s'\n"),
+                           "", "wood needs a [feed]"));
+        CHECK(only_problem(problems_of("[riser]\nbore='60 mm'\ntop='2 m'\n"),
+                           "s.toml:1:1: ", "nothing heats this stove"));
+    }
+
+    TEST_CASE("side air needs one kind of opening, below the feed's mouth") {
+        CHECK(refused("[port]", "[port]\n[side_air.a]\nwidth = \"90 mm\"",
+                      "s.toml:7:1: side_air.a.width",
+                      "a slot (width and height) or a row of holes"));
+        CHECK(refused("[port]",
+                      "[port]\n[side_air.a]\nholes = 6\ndiameter = \"8 mm\"\nat = \"300 mm\"",
+                      "s.toml:9:1: side_air.a.at", "above the feed's mouth"));
+    }
+
+    TEST_CASE("a thing said twice is refused") {
+        CHECK(refused("[flue.level]",
+                      "[site]\naltitude = \"1 m\"\npressure = \"1000 hPa\"\n[flue.level]",
+                      "s.toml:14:1: site.altitude", "site.pressure says it too"));
+        CHECK(refused("direction = \"level\"", "direction = \"level\"\nrise = \"0 mm\"",
+                      "s.toml:15:1: flue.level.direction", "says it too"));
+        CHECK(refused("[port]", "[port]\n[heat]\npower = \"3 kW\"",
+                      "s.toml:20:7: [load.main]: ", "heat.power stands instead of loads"));
+    }
+
+    TEST_CASE("the order of the flue's sections must name each of them") {
+        const std::string swapped =
+            with("[flue.level]", "[flue]\norder = [\"stack\", \"level\"]\n[flue.level]");
+        CHECK(read(swapped).flue.sections.at(0).name == "stack");
+        CHECK(refused("[flue.level]", "[flue]\norder = [\"stack\"]\n[flue.level]",
+                      "s.toml:14:1: flue.order", "\"level\" is left out"));
+        CHECK(
+            problems_of(with("[flue.level]", "[flue]\norder = [\"stack\", \"lvl\"]\n[flue.level]"))
+                .size() == 2);
+    }
+
+    TEST_CASE("no check is made on a value that was itself refused") {
+        CHECK(problems_of(with("\"240 mm\"", "\"240 kg\"")).size() == 1);
+        CHECK(problems_of(with("\"125 mm\"", "\"125 kg\"")).size() == 1);
+        CHECK(problems_of(with("\"725 mm\"", "nan")).size() == 1);
+        CHECK(problems_of(with("\"400 mm\"", "nan")).size() == 1);
+        CHECK(problems_of(std::string(small_stove) + "side = \"1 kg\"\n").size() == 1);
+    }
+}

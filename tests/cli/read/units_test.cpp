@@ -1,0 +1,128 @@
+#include "cli/read/units.h"
+
+#include <doctest/doctest.h>
+
+#include <cmath>
+#include <string>
+
+#include "solver/constants.h"
+#include "solver/errors.h"
+
+using namespace drawwell;
+
+namespace {
+
+double parsed(const char* text, Quantity quantity) {
+    return parse_quantity(text, quantity);
+}
+
+std::string refusal(const char* text, Quantity quantity) {
+    try {
+        parse_quantity(text, quantity);
+    } catch (const InputError& error) {
+        return error.what();
+    }
+    return "";
+}
+
+bool says(const std::string& message, const char* part) {
+    return message.find(part) != std::string::npos;
+}
+
+// Sums and products of a few doubles: a handful of roundings.
+doctest::Approx near(double value) {
+    return doctest::Approx(value).epsilon(1e-12);
+}
+
+}  // namespace
+
+TEST_SUITE("cli/read/units") {
+    TEST_CASE("lengths are read in metric and inch, whole, broken and summed") {
+        CHECK(parsed("180 mm", Quantity::length) == near(0.18));
+        CHECK(parsed("180mm", Quantity::length) == near(0.18));
+        CHECK(parsed("7 1/8 in", Quantity::length) == near(7.125 * 0.0254));
+        CHECK(parsed("1/2 in", Quantity::length) == near(0.0127));
+        CHECK(parsed("-1 1/2 in", Quantity::length) == near(-0.0381));
+        CHECK(parsed("5 ft", Quantity::length) == near(1.524));
+        CHECK(parsed("5 ft 4 1/2 in", Quantity::length) == near(64.5 * 0.0254));
+        CHECK(parsed("120 m", Quantity::length) == near(120));
+        CHECK(parsed("7 1/8 \"", Quantity::length) == near(7.125 * 0.0254));
+    }
+
+    TEST_CASE("temperatures are read in Celsius, Fahrenheit and kelvin") {
+        CHECK(parsed("20 °C", Quantity::temperature) == near(293.15));
+        CHECK(parsed("-20 C", Quantity::temperature) == near(253.15));
+        CHECK(parsed("68 °F", Quantity::temperature) == near(293.15));
+        CHECK(parsed("-40 °F", Quantity::temperature) == near(233.15));
+        CHECK(parsed("293 K", Quantity::temperature) == near(293));
+    }
+
+    TEST_CASE("moisture on dry basis becomes a share of the wet mass") {
+        CHECK(parsed("16 %", Quantity::moisture) == near(0.16));
+        CHECK(parsed("16% wet", Quantity::moisture) == near(0.16));
+        CHECK(parsed("25 % dry", Quantity::moisture) ==
+              near(0.2));  // 25 g of water on 100 g dry: 25/125
+    }
+
+    TEST_CASE("the other quantities are read in their units") {
+        CHECK(parsed("300 g", Quantity::mass) == near(0.3));
+        CHECK(parsed("1 lb 8 oz", Quantity::mass) == near(1.5 * 0.45359237));
+        CHECK(parsed("3.6 kg/h", Quantity::burn_rate) == near(1e-3));
+        CHECK(parsed("8 min", Quantity::time) == near(480));
+        CHECK(parsed("1 h 30 min", Quantity::time) == near(5400));
+        CHECK(parsed("1013 hPa", Quantity::pressure) == near(101300));
+        CHECK(parsed("36 km/h", Quantity::speed) == near(10));
+        CHECK(parsed("3 kW", Quantity::power) == near(3000));
+        CHECK(parsed("180 W/K", Quantity::heat_loss) == near(180));
+        CHECK(parsed("60 l", Quantity::volume) == near(0.06));
+        CHECK(parsed("55 gal", Quantity::volume) ==
+              doctest::Approx(0.2082).epsilon(1e-4));  // a US drum is 208 l
+        CHECK(parsed("90 deg", Quantity::angle) == near(constants::pi / 2));
+        CHECK(parsed("660 mm2", Quantity::area) == near(660e-6));
+        CHECK(parsed("60 %", Quantity::share) == near(0.6));
+        CHECK(parsed("0.6", Quantity::share) == near(0.6));
+        // 10000 BTU/h is 2.93 kW in any table of conversions.
+        CHECK(parsed("10000 BTU/h", Quantity::power) == doctest::Approx(2930).epsilon(1e-3));
+    }
+
+    TEST_CASE("a missing, unknown or foreign unit is refused with what is accepted") {
+        CHECK(refusal("180", Quantity::length) ==
+              "the unit is missing; a length is in mm, cm, m, in, ft");
+        CHECK(says(refusal("180 mn", Quantity::length), "unknown unit \"mn\""));
+        CHECK(says(refusal("180 mn", Quantity::length), "did you mean \"mm\"?"));
+        CHECK(refusal("3 kg", Quantity::length) ==
+              "kg is a unit of mass; a length is in mm, cm, m, in, ft");
+        CHECK(says(refusal("3 mm", Quantity::number), "here stands a plain number"));
+    }
+
+    TEST_CASE("what is no finite number is refused") {
+        CHECK(says(refusal("nan mm", Quantity::length), "finite"));
+        CHECK(says(refusal("inf mm", Quantity::length), "finite"));
+        CHECK(says(refusal("1e999 mm", Quantity::length), "out of range"));
+        CHECK(says(refusal("1e300 m", Quantity::length), "out of range"));
+        CHECK(says(refusal("mm", Quantity::length), "number is missing"));
+        CHECK(says(refusal("", Quantity::length), "number is missing"));
+        CHECK(says(refusal("2,200 mm", Quantity::length), "comma"));
+        CHECK(says(refusal("1/0 in", Quantity::length), "fraction"));
+        CHECK(says(refusal("20 °C 5 °C", Quantity::temperature), "one number"));
+    }
+
+    TEST_CASE("a formatted quantity reads back to exactly the same value") {
+        const Quantity all[] = {Quantity::length,   Quantity::temperature, Quantity::time,
+                                Quantity::mass,     Quantity::burn_rate,   Quantity::power,
+                                Quantity::pressure, Quantity::moisture,    Quantity::share,
+                                Quantity::angle,    Quantity::area,        Quantity::number};
+        double value = 0.0137;
+        for (int i = 0; i < 200; ++i) {
+            value = std::fmod(value * 7.318 + 0.217, 0.7);
+            for (const Quantity quantity : all) {
+                INFO(value, " ", format_quantity(value, quantity));
+                CHECK(parse_quantity(format_quantity(value, quantity), quantity) == value);
+            }
+        }
+        CHECK(format_quantity(0.18, Quantity::length) == "180 mm");
+        CHECK(format_quantity(279.15, Quantity::temperature) == "6 °C");
+        CHECK(format_quantity(480, Quantity::time) == "8 min");
+        CHECK(format_quantity(10800, Quantity::time) == "3 h");
+    }
+}

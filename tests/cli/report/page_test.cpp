@@ -1,0 +1,128 @@
+#include "cli/report/page.h"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <sstream>
+
+#include "cli/report/cautions.h"
+#include "cli/report/page_text.h"
+#include "tests/cli/report/sample_run.h"
+
+using namespace drawwell;
+
+namespace {
+
+std::string page_of(const Summary& summary) {
+    return burn_page(summary, {"test stove", 10800, true, false, {{"series", "run.h5"}}});
+}
+
+bool says(const std::string& page, std::string_view words) {
+    // Lines are broken anywhere between words.
+    std::string flat;
+    for (const char c : page)
+        if (c != '\n' && (c != ' ' || !flat.ends_with(' ')))
+            flat += c;
+        else if (!flat.ends_with(' '))
+            flat += ' ';
+    return flat.find(words) != std::string::npos;
+}
+
+}  // namespace
+
+TEST_SUITE("cli/report/page") {
+    TEST_CASE("a stove that draws: verdict, then draw, cooking, heat, cautions, books, files") {
+        const std::string page = page_of(sample_summary());
+        std::size_t at = 0;
+        for (const char* words :
+             {"test stove, 3 h", "It draws.", "5 min after lighting; 5.4 Pa of spare draw",
+              "smoke back              none", "at most 470 °C, 2 h 20 min after lighting",
+              "after 18 min", "best ring, 40 mm out", "200 mm pot", "at most 930 °C",
+              "to the room               29.0 MJ    56 %", "Before you light it",
+              "The books balance", "run.h5"}) {
+            CAPTURE(words);
+            const std::size_t found = page.find(words, at);
+            REQUIRE(found != std::string::npos);
+            at = found;
+        }
+        CHECK_FALSE(says(page, "What often helps"));
+    }
+
+    TEST_CASE("a stove that does not draw: said first, with what often helps") {
+        Summary summary = sample_summary();
+        summary.draws = false;
+        summary.reserve_draw_min.reset();
+        const std::string page = page_of(summary);
+        CHECK(page.find("IT DOES NOT DRAW.") < page.find("What often helps"));
+        CHECK(page.find("What often helps") < page.find("Cooking plate"));
+        CHECK_FALSE(says(page, "It draws"));
+    }
+
+    TEST_CASE("smoke in the room is part of the verdict, with its time") {
+        Summary summary = sample_summary();
+        summary.smoke_back = 75;
+        summary.smoke_back_first = 130;
+        const std::string page = page_of(summary);
+        CHECK(says(page, "It draws, but smoke came back out of the feed."));
+        CHECK(says(page, "for 75 s in all, first 2 min after lighting"));
+    }
+
+    TEST_CASE("a stove with little spare draw is not simply said to draw") {
+        Summary summary = sample_summary();
+        summary.reserve_draw_min = 0.8;
+        CHECK(says(page_of(summary), "It draws, but with little to spare."));
+    }
+
+    TEST_CASE("every page carries every caution") {
+        for (const std::string_view caution : standing_cautions())
+            CHECK(says(page_of(Summary{}), caution));
+        for (const char* word : {"Carbon monoxide", "alarm", "outdoors first", "burn skin",
+                                 "local codes", "licensed", "galvanised", "ceramic fibre"})
+            CHECK(says(page_of(Summary{}), word));
+    }
+
+    TEST_CASE("books that do not balance are not passed over") {
+        Summary summary = sample_summary();
+        summary.element_residual = -0.02;
+        CHECK(says(page_of(summary), "THE BOOKS DO NOT BALANCE off by"));
+        summary.element_residual = std::numeric_limits<double>::quiet_NaN();
+        CHECK(says(page_of(summary), "THE BOOKS DO NOT BALANCE"));
+    }
+
+    TEST_CASE("a plate that never cooks, and a stove without plate") {
+        Summary summary = sample_summary();
+        summary.plate_time_to_fry.reset();
+        CHECK(says(page_of(summary), "never in this burn"));
+        summary.plate_centre_max.reset();
+        CHECK_FALSE(says(page_of(summary), "Cooking plate"));
+    }
+
+    TEST_CASE("no line is wider than 80 characters and none is coloured unless asked") {
+        Summary summary = sample_summary();
+        summary.draws = false;
+        summary.remarks = {
+            "the load of 0.73 kg at 1 h 4 min did not fit the feed and waited until 1 h 9 min; "
+            "the riser's convection was used at 5200 1/m beyond its range for 12 % of the time"};
+        summary.heat_up_flue_unburnt = 2e6;
+        summary.room_demand = 20e6;
+        summary.heat_from_room_air = 1e6;
+        std::istringstream lines(page_of(summary));
+        for (std::string line; std::getline(lines, line);) {
+            CAPTURE(line);
+            CHECK(std::count_if(line.begin(), line.end(), [](char c) {
+                      return (static_cast<unsigned char>(c) & 0xC0) != 0x80;
+                  }) <= 80);
+            CHECK(line.find('\x1b') == std::string::npos);
+        }
+        CHECK(burn_page(summary, {"", 60, true, true, {}})
+                  .find("\x1b[1;31mIT DOES NOT DRAW.\x1b[0m\n") != std::string::npos);
+    }
+
+    TEST_CASE("durations are told as people tell them") {
+        CHECK(show_duration(45) == "45 s");
+        CHECK(show_duration(1080) == "18 min");
+        CHECK(show_duration(3600) == "1 h");
+        CHECK(show_duration(3599) == "1 h");
+        CHECK(show_duration(8400) == "2 h 20 min");
+    }
+}
