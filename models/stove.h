@@ -15,6 +15,13 @@ struct Layer {
 };
 using BuildUp = std::vector<Layer>;
 
+/// Thickness of all layers together [m].
+inline double thickness(const BuildUp& wall) {
+    double sum = 0;
+    for (const Layer& layer : wall) sum += layer.thickness;
+    return sum;
+}
+
 // Every height is measured from the tunnel floor [m]. Lengths [m], temperatures [K], unless said.
 
 struct Feed {

@@ -4,7 +4,7 @@
 #include <filesystem>
 #include <fstream>
 #include <iostream>
-#include <iterator>
+#include <sstream>
 #include <system_error>
 
 #include "cli/report/pending_file.h"
@@ -12,17 +12,21 @@
 namespace drawwell {
 
 std::string read_text(const std::string& name) {
-    if (name == "-") return {std::istreambuf_iterator<char>(std::cin), {}};
+    std::ostringstream text;
+    if (name == "-") {
+        text << std::cin.rdbuf();
+        return text.str();
+    }
     std::error_code ignored;
     if (std::filesystem::is_directory(name, ignored))
         throw FileError("cannot read " + name + " (it is a folder)");
     errno = 0;
-    std::ifstream stream(name, std::ios::binary);
-    std::string text{std::istreambuf_iterator<char>(stream), {}};
-    if (!stream.is_open() || stream.bad())
+    const std::ifstream stream(name, std::ios::binary);
+    if (!stream.is_open())
         throw FileError("cannot read " + name + " (" + std::generic_category().message(errno) +
                         ")");
-    return text;
+    text << stream.rdbuf();
+    return text.str();
 }
 
 }  // namespace drawwell

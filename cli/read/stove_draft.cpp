@@ -48,10 +48,4 @@ double equal_bore(const Riser& riser) {
     return std::sqrt(riser_area(riser) * 4 / constants::pi);
 }
 
-double thickness(const BuildUp& wall) {
-    double sum = 0;
-    for (const Layer& layer : wall) sum += layer.thickness;
-    return sum;
-}
-
 }  // namespace drawwell

@@ -32,7 +32,5 @@ void complete(StoveDraft& draft);
 double riser_area(const Riser& riser);
 /// Diameter of a round duct of the riser's inner section [m].
 double equal_bore(const Riser& riser);
-/// Thickness of a build-up [m].
-double thickness(const BuildUp& wall);
 
 }  // namespace drawwell

@@ -157,6 +157,8 @@ void write_heat(Page& page, const Summary& summary, double duration) {
     if (std::abs(summary.heat_from_room_air) >= worth_a_line * given)
         amount("warmth of the room's air", summary.heat_from_room_air);
     amount("to the room", summary.heat_to_room, steady(summary.heat_to_room));
+    if (summary.heat_lost_outdoors > worth_a_line * given)
+        amount("from faces outdoors", summary.heat_lost_outdoors);
     amount("still in the stove", summary.heat_stored);
     amount("up the flue", summary.heat_up_flue);
     if (summary.heat_up_flue_latent > worth_a_line * given)

@@ -33,12 +33,6 @@ double area_at(const WallShape& wall, double depth) {
 
 }  // namespace
 
-double thickness(const BuildUp& layers) {
-    double sum = 0;
-    for (const Layer& layer : layers) sum += layer.thickness;
-    return sum;
-}
-
 Wall add_wall(StoveBuilder& builder, const WallShape& shape) {
     if (shape.layers.empty()) throw InputError(shape.name + ": a wall needs at least one layer");
     Wall wall;

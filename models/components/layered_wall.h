@@ -28,9 +28,6 @@ struct Wall {
 
 Wall add_wall(StoveBuilder& builder, const WallShape& shape);
 
-/// Thickness [m] of all layers together.
-double thickness(const BuildUp& layers);
-
 /// Which way an outer face looks, for the air that cools it.
 enum class Facing { upright, level_pipe, up };
 

@@ -51,6 +51,12 @@ TEST_SUITE("cli/read/resolved_text") {
         check_round_trip(read(embedded_data("stoves/workshop.toml")));
     }
 
+    TEST_CASE("a constant in place of a table is said as one value") {
+        const Stove stove = read(small_stove, {"burn_rate.table=3.6 kg/h"});
+        check_round_trip(stove);
+        CHECK(resolved_text(stove).find("table = \"3.6 kg/h\"") != std::string::npos);
+    }
+
     TEST_CASE("it says the defaults that were used") {
         const std::string text = resolved_text(read(small_stove));
         CHECK(text.find("duration = \"3 h\"") != std::string::npos);

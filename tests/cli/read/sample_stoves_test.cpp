@@ -46,6 +46,13 @@ TEST_SUITE("data/stoves") {
         CHECK(stove.barrel_foot() + stove.flue.outlet == doctest::Approx(0.385));
         REQUIRE(stove.flue.sections.size() == 1);
         CHECK(stove.flue.sections[0].name == "stack");
+        CHECK(stove.flue.sections[0].rise == doctest::Approx(5.5));
+        CHECK(stove.feed->mouth == doctest::Approx(0.36));
+        CHECK(stove.tunnel->length == doctest::Approx(0.5));
+        CHECK(stove.port->width == doctest::Approx(0.115));
+        CHECK(stove.side_air.at(0).area == doctest::Approx(0.175 * 0.009));
+        CHECK(stove.plate->diameter == doctest::Approx(0.6));
+        CHECK(stove.plate->thickness == doctest::Approx(0.008));
         CHECK_FALSE(stove.flue.sections[0].outdoors);
         CHECK(stove.loads.at(1).times == std::vector<double>{1680, 4080, 6480, 8880});
         CHECK(stove.loads.at(1).mass == doctest::Approx(2.97));

@@ -105,6 +105,7 @@ TEST_SUITE("cli/report/page") {
             "the riser's convection was used at 5200 1/m beyond its range for 12 % of the time"};
         summary.heat_up_flue_unburnt = 2e6;
         summary.room_demand = 20e6;
+        summary.heat_lost_outdoors = 3e6;
         summary.heat_from_room_air = 1e6;
         std::istringstream lines(page_of(summary));
         for (std::string line; std::getline(lines, line);) {
