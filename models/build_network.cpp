@@ -67,9 +67,6 @@ FuelSite hearth_site(const StoveBuilder& builder) {
     const std::size_t seen = std::max<std::size_t>(1, walls.solids.size() / (stove.tunnel ? 2 : 4));
     share_view(site, walls.solids, seen);
     share_view(site, layout.hearth_wall.solids, layout.hearth_wall.solids.size());
-    const std::size_t passage = stove.tunnel ? *layout.tunnel : *layout.riser;
-    for (std::size_t i = 0; i < seen; ++i)
-        site.flame_cells.push_back(builder.first_gas_cell(passage) + i);
     site.width = stove.tunnel           ? std::sqrt(stove.tunnel->width * stove.tunnel->height)
                  : stove.riser.bore > 0 ? stove.riser.bore
                                         : std::sqrt(stove.riser.width * stove.riser.depth);
@@ -78,11 +75,9 @@ FuelSite hearth_site(const StoveBuilder& builder) {
     return site;
 }
 
-FuelSite riser_site(const StoveBuilder& builder, const SolidRow& walls, std::size_t passage,
-                    double bore) {
+FuelSite foot_site(const SolidRow& walls, double bore) {
     FuelSite site;
     share_view(site, walls.solids, 1);
-    site.flame_cells = {builder.first_gas_cell(passage)};
     site.width = bore;
     site.beam_length = 0.95 * bore;
     return site;
@@ -121,7 +116,7 @@ void add_fuel_bed(StoveBuilder& builder, const Library& library, const SolidFuel
     builder.network.fire_sites = {layout.hearth};
     if (stove.feed) {
         shape.feed_area = stove.feed->width * stove.feed->depth;
-        shape.free_area = 0;
+        if (!(stove.feed->free_share > 0)) shape.free_area = layout.feed_free_area;
     } else {
         shape.feed_area = 1e9;  // no feed to fill
     }
@@ -130,14 +125,13 @@ void add_fuel_bed(StoveBuilder& builder, const Library& library, const SolidFuel
         const KindlingPlace place = stove.kindling->place;
         if (place == KindlingPlace::flue && !layout.flue_wall.solids.empty()) {
             site = shape.sites.size();
-            shape.sites.push_back(riser_site(builder, layout.flue_wall, layout.flue.front(),
-                                             stove.flue.sections.front().bore));
+            shape.sites.push_back(foot_site(layout.flue_wall, stove.flue.sections.front().bore));
             builder.network.fire_sites.push_back(
                 builder.network.passages[layout.flue.front()].from);
         } else if (place == KindlingPlace::riser_foot && layout.tunnel) {
             site = shape.sites.size();
             const double bore = stove.riser.bore > 0 ? stove.riser.bore : stove.riser.width;
-            shape.sites.push_back(riser_site(builder, layout.riser_inside, *layout.riser, bore));
+            shape.sites.push_back(foot_site(layout.riser_inside, bore));
             builder.network.fire_sites.push_back(layout.riser_foot);
         }
         built.load_times.push_back({0, shape.lots.size()});

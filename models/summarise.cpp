@@ -40,6 +40,8 @@ double integrate(
     return sum;
 }
 
+constexpr double least_element = 1e-3;  // [kg] below which an element's share means nothing
+
 struct Peak {
     double value = 0;
     std::size_t at = 0;
@@ -196,19 +198,20 @@ void balance_books(const Stove& stove, const BuiltStove& built, const Audit& aud
     double mass_lost = 0;
     for (const double element : totals.fuel_elements) mass_lost += element;
     summary.mass_residual = audit.mass_residual(mass_lost);
-    std::array<double, 4> out{}, in{};
+    // Each element out less in and less what the fuel lost, as a share of what went through.
+    std::array<double, 4> net{}, through{};
     for (const Composition& gas : totals.boundary_gas) {
         const auto elements = built.gas->elements(gas);
-        for (std::size_t e = 0; e < out.size(); ++e) out[e] += elements[e];
+        for (std::size_t e = 0; e < net.size(); ++e) {
+            net[e] += elements[e];
+            through[e] += std::abs(elements[e]) / 2;
+        }
     }
-    Composition through{};
-    for (std::size_t s = 0; s < species_count; ++s)
-        through[s] = std::max(totals.boundary_gas[top][s], 0.0);
-    in = built.gas->elements(through);
-    for (std::size_t e = 0; e < out.size(); ++e)
-        if (in[e] > 0)
-            summary.element_residual = std::max(summary.element_residual,
-                                                std::abs(out[e] - totals.fuel_elements[e]) / in[e]);
+    for (std::size_t e = 0; e < net.size(); ++e)
+        summary.element_residual =
+            std::max(summary.element_residual,
+                     std::abs(net[e] - totals.fuel_elements[e]) /
+                         (through[e] + std::abs(totals.fuel_elements[e]) + least_element));
 }
 
 }  // namespace

@@ -118,13 +118,15 @@ void HeatBalance::radiate(std::span<double> heat) {
 void HeatBalance::meet_gas(std::span<double> heat) const {
     const auto cells = flow_.march().cells();
     const auto conductance = flow_.march().conductance();
+    const auto given = flow_.march().given();
     for (const Passage& passage : network_.passages) {
         const auto& touches = passage.law->touches();
         for (std::size_t k = 0; k < touches.size(); ++k)
             heat[touches[k].solid] +=
+                given[passage.first_touch + k] +
                 conductance[passage.first_touch + k] *
-                (cells[passage.first_cell + touches[k].gas_cell].mean_temperature -
-                 temperature_[touches[k].solid]);
+                    (cells[passage.first_cell + touches[k].gas_cell].mean_temperature -
+                     temperature_[touches[k].solid]);
     }
 }
 

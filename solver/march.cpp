@@ -42,9 +42,10 @@ March::March(const Network& network, const Topology& topology)
       at_junction_(network.junctions.size()),
       site_of_(network.junctions.size(), no_site),
       flow_(network.passages.size()),
-      settings_(network.setting_count),
+      settings_(network.settings),
       emitted_(network.fire_sites.size()),
       conductance_(network.touch_count),
+      given_(network.touch_count),
       gas_(network.junctions.size()),
       crossing_(network.passages.size()),
       arrived_(network.fire_sites.size()),
@@ -171,9 +172,11 @@ const Crossing& March::cross(std::size_t p) {
                              .gas = gas_of(index(upstream)),
                              .solid_temperature = conditions_.solid_temperature,
                              .settings = settings_};
+    const std::size_t touches = passage.law->touches().size();
     crossing_[p] = passage.law->cross(
-        input, std::span(cells_).subspan(passage.first_cell, passage.law->cell_count()),
-        std::span(conductance_).subspan(passage.first_touch, passage.law->touches().size()));
+        input, {std::span(cells_).subspan(passage.first_cell, passage.law->cell_count()),
+                std::span(conductance_).subspan(passage.first_touch, touches),
+                std::span(given_).subspan(passage.first_touch, touches)});
     passage_progress_[p] = Progress::done;
     order_.push_back(p);
     return crossing_[p];

@@ -42,6 +42,7 @@ class March {
     const std::vector<Arriving>& arrived() const { return arrived_; }
     std::span<const GasCell> cells() const { return cells_; }
     std::span<const double> conductance() const { return conductance_; }
+    std::span<const double> given() const { return given_; }
     std::span<const double> settings() const { return settings_; }
     /// Passages in the order they were worked out: upstream first.
     const std::vector<std::size_t>& order() const { return order_; }
@@ -59,7 +60,7 @@ class March {
 
     GasState still_air_;  // what a junction holds that nothing flows into
     Conditions conditions_;
-    std::vector<double> flow_, settings_, emitted_, conductance_;
+    std::vector<double> flow_, settings_, emitted_, conductance_, given_;
     std::vector<GasState> gas_;
     std::vector<Crossing> crossing_;
     std::vector<Arriving> arrived_;

@@ -87,7 +87,7 @@ struct Network {
     std::vector<Passage> passages;
     std::unique_ptr<Fire> fire;
     std::vector<JunctionId> fire_sites;
-    std::size_t setting_count = 0;
+    std::vector<double> settings;  // what is set from outside, unless the fire sets it
     std::vector<double> initial_fuel;
     /// Enthalpy [J/kg] to temperature [K]; kept here because what gas is made of is not ours.
     std::function<double(const GasState&)> gas_temperature;

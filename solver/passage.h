@@ -21,7 +21,7 @@ struct GasCell {
     double burnt = 0;               // [W] heat set free in the cell (higher heating value)
 };
 
-/// A wall that a gas cell touches: heat to it is conductance * (mean gas - wall) [W].
+/// A wall that a gas cell touches: heat to it is conductance * (mean gas - wall) + given [W].
 struct Touch {
     std::size_t gas_cell = 0;  // within the passage
     std::size_t solid = 0;     // index of the solid cell
@@ -42,6 +42,13 @@ struct Crossing {
     double loss = 0;      // [Pa] lost from `from` to `to`: friction, bends, acceleration; signed
 };
 
+/// What a crossing leaves behind, cell by cell and touch by touch, for heat and for reports.
+struct PassageRecord {
+    std::span<GasCell> cells;
+    std::span<double> conductance;  // [W/K] of each touch
+    std::span<double> given;        // [W] to each touch besides: what a flame radiates
+};
+
 /// How gas goes through a passage; the one call that is dispatched at run time.
 class PassageLaw {
   public:
@@ -51,11 +58,10 @@ class PassageLaw {
     virtual ~PassageLaw() = default;
 
     virtual std::size_t cell_count() const = 0;
-    /// Walls touched, in the order of `conductance` below.
+    /// Walls touched, in the order of the record's touches.
     virtual const std::vector<Touch>& touches() const = 0;
-    /// Pure: fills the passage's cells and the conductance of each touch [W/K].
-    virtual Crossing cross(const PassageInput& input, std::span<GasCell> cells,
-                           std::span<double> conductance) const = 0;
+    /// Pure: fills the record.
+    virtual Crossing cross(const PassageInput& input, PassageRecord record) const = 0;
 };
 
 }  // namespace drawwell

@@ -64,6 +64,11 @@ BedConstants read_bed(const DataFile& file) {
             .char_area = uncertain("char_area"),
             .char_to_co = uncertain("char_to_co"),
             .flame_length_factor = uncertain("flame_length_factor"),
+            .flame_temperature = uncertain("flame_temperature", "value_c"),
+            .flame_absorption = uncertain("flame_absorption"),
+            .radiant_fraction = uncertain("radiant_fraction"),
+            .ember_temperature = uncertain("ember_temperature", "value_c"),
+            .ember_view = uncertain("ember_view"),
             .freezing_temperature = uncertain("freezing_temperature", "value_c")};
 }
 

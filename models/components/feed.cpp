@@ -63,7 +63,9 @@ void add_feed(StoveBuilder& builder) {
         outside.emissivity = wall.back_emissivity;
     }
     // The mouth on what the wood leaves free; the turn at the foot on the whole section.
-    shape.free_area = builder.add_setting("feed.free_area");
+    shape.free_area = builder.add_setting(section.area *
+                                          (feed.free_share > 0 ? feed.free_share : 1));
+    builder.layout.feed_free_area = shape.free_area;
     shape.losses.push_back({.area = 1,
                             .forward = entrance_loss(),
                             .reverse = exit_loss(),

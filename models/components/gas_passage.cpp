@@ -16,14 +16,12 @@ using constants::gravity;
 using constants::standard_pressure;
 using constants::stefan_boltzmann;
 
-constexpr double least_flow = 1e-12;  // [kg/s] below it a crossing is taken at this flow
-// Luminous wood flames: absorption coefficient 0.8 1/m (Hagglund and Persson 1976, from memory),
-// reached at one percent of volatiles in the gas (our choice).
-constexpr double flame_absorption = 0.8, luminous_from = 0.01;
+constexpr double least_flow = 1e-12;    // [kg/s] below it a crossing is taken at this flow
+constexpr double luminous_from = 0.01;  // [-] of volatiles in the gas, for a full flame: our choice
 
 /// What radiates in a cell.
 double cell_emissivity(const Composition& mass_fraction, const Mixture& mixture, double temperature,
-                       double pressure, double beam_length) {
+                       double pressure, double beam_length, double flame_absorption) {
     // Gas constants of water vapour and carbon dioxide [J/(kg K)] turn mass into volume shares.
     constexpr double water = constants::molar_gas / 18.015e-3,
                      dioxide = constants::molar_gas / 44.01e-3;
@@ -40,6 +38,14 @@ double cell_emissivity(const Composition& mass_fraction, const Mixture& mixture,
 double radiation_film(double gas_emissivity, double wall_emissivity, double gas, double wall) {
     return stefan_boltzmann * gas_emissivity * (1 + wall_emissivity) / 2 *
            (gas * gas + wall * wall) * (gas + wall);
+}
+
+/// Shares what a flame radiates [W] among the walls round it, by what they take in.
+void radiate(const GasCellShape& shape, double heat, std::span<double> given) {
+    double sum = 0;
+    for (const WallFace& face : shape.faces) sum += face.area * face.emissivity;
+    for (std::size_t k = 0; k < given.size(); ++k)
+        given[k] = heat * shape.faces[k].area * shape.faces[k].emissivity / sum;
 }
 
 double pressure_loss(const LocalLoss& loss, double free_area, double flow, double density,
@@ -62,22 +68,20 @@ GasPassage::GasPassage(GasPassageShape shape, GasSurroundings surroundings)
     }
 }
 
-Crossing GasPassage::cross(const PassageInput& input, std::span<GasCell> cells,
-                           std::span<double> conductance) const {
+Crossing GasPassage::cross(const PassageInput& input, PassageRecord record) const {
     switch (shape_.film) {
         case Film::annulus:
-            return march(input, cells, conductance, AnnulusFilm(shape_));
+            return march(input, record, AnnulusFilm(shape_));
         case Film::jet:
-            return march(input, cells, conductance, JetFilm(shape_));
+            return march(input, record, JetFilm(shape_));
         case Film::duct:
             break;
     }
-    return march(input, cells, conductance, DuctFilm(shape_));
+    return march(input, record, DuctFilm(shape_));
 }
 
 template <class FilmLaw>
-Crossing GasPassage::march(const PassageInput& input, std::span<GasCell> cells,
-                           std::span<double> conductance, FilmLaw film) const {
+Crossing GasPassage::march(const PassageInput& input, PassageRecord record, FilmLaw film) const {
     const GasModel& model = *surroundings_.model;
     const double pressure = surroundings_.pressure;
     const bool forward = input.mass_flow >= 0;
@@ -96,9 +100,10 @@ Crossing GasPassage::march(const PassageInput& input, std::span<GasCell> cells,
         const double inlet_density = mixture.density(temperature, pressure);
         const double inlet = temperature;
 
-        double burnt = burn_on(gas, shape.length, temperature, model, surroundings_.flame);
+        const double burnt = burn_on(gas, shape.length, temperature, model, surroundings_.flame);
         double start = temperature;
         if (burnt > 0) {
+            if (!shape.faces.empty()) gas.enthalpy -= surroundings_.radiant_fraction * burnt;
             mixture = model.mixture(gas.mass_fraction);
             start = (temperature + mixture.temperature(gas.enthalpy, temperature)) / 2;
         }
@@ -120,9 +125,12 @@ Crossing GasPassage::march(const PassageInput& input, std::span<GasCell> cells,
                 .downward = shape.rise * direction < 0};
             const double coefficient = film.start(shape, seen);
             const double emissivity =
-                cell_emissivity(gas.mass_fraction, mixture, start, pressure, shape.beam_length);
+                cell_emissivity(gas.mass_fraction, mixture, start, pressure, shape.beam_length,
+                                surroundings_.flame_absorption);
+            radiate(shape, surroundings_.radiant_fraction * burnt * flow,
+                    record.given.subspan(first_touch_[i], shape.faces.size()));
             double total = 0;
-            const std::span films = conductance.subspan(first_touch_[i], shape.faces.size());
+            const std::span films = record.conductance.subspan(first_touch_[i], shape.faces.size());
             const auto at = [&](std::size_t k) {
                 return input.solid_temperature[shape.faces[k].solid];
             };
@@ -177,7 +185,7 @@ Crossing GasPassage::march(const PassageInput& input, std::span<GasCell> cells,
                                                film_gas.viscosity);
             }
 
-        GasCell& cell = cells[i];
+        GasCell& cell = record.cells[i];
         cell.inlet_temperature = inlet;
         cell.mean_temperature = mean;
         cell.outlet_temperature = temperature;

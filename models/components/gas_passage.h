@@ -61,6 +61,8 @@ struct GasSurroundings {
     double pressure = 0;         // [Pa]
     double outdoor_density = 0;  // [kg/m3]
     FlameLimits flame;
+    double radiant_fraction = 0;  // [-] of the heat set free, radiated to the walls by the flame
+    double flame_absorption = 0;  // [1/m] of luminous flame
 };
 
 /// Any stretch of gas: burning, cooling, rising, losing pressure. Plug flow, cell by cell.
@@ -70,13 +72,11 @@ class GasPassage final : public PassageLaw {
 
     std::size_t cell_count() const override { return shape_.cells.size(); }
     const std::vector<Touch>& touches() const override { return touches_; }
-    Crossing cross(const PassageInput& input, std::span<GasCell> cells,
-                   std::span<double> conductance) const override;
+    Crossing cross(const PassageInput& input, PassageRecord record) const override;
 
   private:
     template <class FilmLaw>
-    Crossing march(const PassageInput& input, std::span<GasCell> cells,
-                   std::span<double> conductance, FilmLaw film) const;
+    Crossing march(const PassageInput& input, PassageRecord record, FilmLaw film) const;
 
     GasPassageShape shape_;
     GasSurroundings surroundings_;

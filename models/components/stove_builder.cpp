@@ -18,6 +18,8 @@ StoveBuilder::StoveBuilder(const Stove& the_stove, const Library& the_library,
     gas.pressure = stove.site.pressure;
     gas.outdoor_density = air.density(stove.site.outdoor, gas.pressure);
     gas.flame.freezing_temperature = library.bed.freezing_temperature.value;
+    gas.radiant_fraction = library.bed.radiant_fraction.value;
+    gas.flame_absorption = library.bed.flame_absorption.value;
     room_density = air.density(stove.site.room, gas.pressure);
     network.gas_temperature = [model](const GasState& state) {
         return model->mixture(state.mass_fraction).temperature(state.enthalpy, 600);
@@ -77,8 +79,6 @@ JunctionId StoveBuilder::add_outdoors(const std::string& name, double pressure) 
 
 std::size_t StoveBuilder::add_passage(const std::string& name, JunctionId from, JunctionId to,
                                       GasPassageShape shape, bool inlet) {
-    first_cell_.push_back(gas_cells_);
-    gas_cells_ += shape.cells.size();
     network.passages.push_back({.name = name,
                                 .from = from,
                                 .to = to,
@@ -87,9 +87,9 @@ std::size_t StoveBuilder::add_passage(const std::string& name, JunctionId from, 
     return network.passages.size() - 1;
 }
 
-std::size_t StoveBuilder::add_setting(const std::string& name) {
-    layout.setting_names.push_back(name);
-    return network.setting_count++;
+std::size_t StoveBuilder::add_setting(double value) {
+    network.settings.push_back(value);
+    return network.settings.size() - 1;
 }
 
 }  // namespace drawwell

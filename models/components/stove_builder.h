@@ -27,10 +27,11 @@ struct Layout {
     std::vector<JunctionId> room_air;                               // boundaries in the room
     JunctionId hearth{}, riser_foot{}, riser_end{}, outlet{}, terminal{};
 
+    std::optional<std::size_t> feed_free_area;  // setting [m2]
+
     SolidRow tunnel_wall, hearth_wall, riser_inside, riser_skin, barrel, plate, flue_wall;
     std::vector<double> plate_edge;  // [m] radii of the rings' edges, one more than rings
     std::vector<double> riser_gas_height, annulus_gas_height, flue_gas_way;  // [m] of gas cells
-    std::vector<std::string> setting_names;
 };
 
 /// Collects a stove's network. Parts add themselves through it; it knows the site, the materials
@@ -60,10 +61,8 @@ class StoveBuilder {
     JunctionId add_outdoors(const std::string& name, double pressure);
     std::size_t add_passage(const std::string& name, JunctionId from, JunctionId to,
                             GasPassageShape shape, bool inlet = false);
-    /// Gas cells of the passages added so far: the number of the next one's first.
-    std::size_t gas_cells_so_far() const { return gas_cells_; }
-    std::size_t first_gas_cell(std::size_t passage) const { return first_cell_[passage]; }
-    std::size_t add_setting(const std::string& name);
+    /// A quantity that passages look up at each crossing; the fire may set it anew.
+    std::size_t add_setting(double value);
 
   private:
     struct Made {
@@ -71,8 +70,6 @@ class StoveBuilder {
         std::shared_ptr<const Table> conductivity;
     };
     std::map<std::string, Made> made_;
-    std::size_t gas_cells_ = 0;
-    std::vector<std::size_t> first_cell_;
 };
 
 }  // namespace drawwell

@@ -22,6 +22,11 @@ struct BedConstants {
     Uncertain char_area;             // [m2/kg] ember surface per kilogram of char
     Uncertain char_to_co;            // [-] share of the char's carbon leaving the ember as CO
     Uncertain flame_length_factor;   // [-] multiplies Heskestad's flame length
+    Uncertain flame_temperature;     // [K] of the flame that the wood itself sees
+    Uncertain flame_absorption;      // [1/m] of luminous flame
+    Uncertain radiant_fraction;      // [-] of the heat set free that flame and embers radiate
+    Uncertain ember_temperature;     // [K] of the glowing bed
+    Uncertain ember_view;            // [-] share of the wood's view that a full ember bed fills
     Uncertain freezing_temperature;  // [K] mixed gas below this stops burning past the flame tip
 };
 

@@ -13,7 +13,6 @@ using constants::stefan_boltzmann;
 
 constexpr double oxygen_to_dioxide = 2 * 15.999 / 12.011;  // [-] oxygen per carbon burnt
 constexpr double absorptivity = 0.9;              // [-] of charring wood: fire tests, from memory
-constexpr double wood_surface = 623.15;           // [K] pyrolysing, 350 degC: from memory
 constexpr double water_to_wood_heat = 2.6 / 3.5;  // [-] heat to boil off water over heat to
                                                   // pyrolyse as much wood: our choice
 constexpr double hand_lit_for = 90;               // [s]
@@ -22,7 +21,8 @@ constexpr double lighting_embers = 0.02;       // [kg] of char that light new wo
 constexpr double ignition_blur = 2000;         // [W/m2] either side of the ignition flux
 constexpr double last_splinter = 0.01;         // [-] of a lot, below which its rate dies away
 constexpr double least_free_share = 0.1;       // [-] of the feed, however much wood stands in it
-constexpr double flame_absorption = 0.8;       // [1/m] luminous wood flame, as in the gas passages
+constexpr double least_oxygen_need = 1e-5;     // [kg/s] of a flame just taking hold: 0.1 kW
+constexpr double full_ember_bed = 0.05;        // [kg] of char, half of it fills half the view
 constexpr double air_density_at_ember = 0.35;  // [kg/m3] near 1000 K
 
 double smooth_step(double x) {
@@ -106,20 +106,52 @@ double FuelBed::heat_from_walls(std::size_t site, const View& view) const {
     for (std::size_t i = 0; i < shape_.lots.size(); ++i)
         if (shape_.lots[i].site == site && pyrolysis_of(i, view.fuel) > 0)
             area += lit_area(i, view.fuel);
-    const double through = std::exp(-flame_absorption * place.beam_length);
+    const double through = std::exp(-shape_.constants.flame_absorption.value * place.beam_length);
     const double net =
-        wall_flux(place, view.solid_temperature) - stefan_boltzmann * fourth(wood_surface);
+        wall_flux(place, view.solid_temperature) - stefan_boltzmann * fourth(pyrolysis_temperature);
     return area * absorptivity * through * std::max(net, 0.0) * flame_share(view);
+}
+
+double FuelBed::seen_flux(std::size_t site, const View& view) const {
+    const BedConstants& bed = shape_.constants;
+    const FuelSite& place = shape_.sites[site];
+    const double embers = std::max(char_at(site, view.fuel), 0.0);
+    const double glow = bed.ember_view.value * embers / (embers + full_ember_bed / 2);
+    const double through = std::exp(-bed.flame_absorption.value * place.beam_length);
+    const double flame = (1 - through) * flame_share(view);
+    return absorptivity *
+           ((1 - glow) * (1 - flame) * wall_flux(place, view.solid_temperature) +
+            stefan_boltzmann * (flame * fourth(bed.flame_temperature.value) +
+                                glow * (1 - flame) * fourth(bed.ember_temperature.value)));
+}
+
+double FuelBed::oxygen_share(std::size_t site, const View& view, const Arriving& air) const {
+    double needed = 0;
+    for (std::size_t i = 0; i < shape_.lots.size(); ++i)
+        if (shape_.lots[i].site == site)
+            needed += pyrolysis_of(i, view.fuel) * (1 - shape_.constants.char_yield.value) *
+                      model_->oxygen_demand();
+    const double ratio = air.species[o2] / std::max(needed, least_oxygen_need);
+    return -std::expm1(-3 * std::max(ratio, 0.0));
+}
+
+double FuelBed::glow_to_walls(double char_burning) const {
+    return shape_.constants.radiant_fraction.value * char_burning * carbon_heating_value();
+}
+
+double FuelBed::char_at(std::size_t site, std::span<const double> fuel) const {
+    double sum = 0;
+    for (std::size_t i = 0; i < shape_.lots.size(); ++i)
+        if (shape_.lots[i].site == site) sum += std::max(fuel[3 * i + 2], 0.0);
+    return sum;
 }
 
 double FuelBed::char_rate(std::size_t site, const View& view, const Arriving& air) const {
     const BedConstants& bed = shape_.constants;
-    double char_mass = 0;
-    for (std::size_t i = 0; i < shape_.lots.size(); ++i)
-        if (shape_.lots[i].site == site) char_mass += std::max(view.fuel[3 * i + 2], 0.0);
     const double per_char = oxygen_to_dioxide * (1 - bed.char_to_co.value / 2);
     const double wanted =
-        bed.char_area.value * char_mass * air_density_at_ember * air.gas.mass_fraction[o2] /
+        bed.char_area.value * char_at(site, view.fuel) * air_density_at_ember *
+        air.gas.mass_fraction[o2] /
         (per_char * (1 / bed.char_kinetic_rate.value + 1 / bed.char_transfer_rate.value));
     return limited_by_oxygen(wanted, air.species[o2], per_char);
 }
@@ -135,8 +167,8 @@ Emission FuelBed::emission(std::size_t site, const View& view, const Arriving& a
         for (std::size_t s = 0; s < species_count; ++s) out.species[s] += rate * given.species[s];
         out.enthalpy_flow += rate * given.enthalpy;
     }
-    out.enthalpy_flow += heat_from_walls(site, view);
     const double burning = char_rate(site, view, air);
+    out.enthalpy_flow += heat_from_walls(site, view) - glow_to_walls(burning);
     const Composition gained = model_->char_burning(bed.char_to_co.value);
     for (std::size_t s = 0; s < species_count; ++s) out.species[s] += burning * gained[s];
     out.flame = flame_of(air, out.species, shape_.sites[site].width, bed.flame_length_factor.value,
@@ -145,33 +177,27 @@ Emission FuelBed::emission(std::size_t site, const View& view, const Arriving& a
 }
 
 void FuelBed::rates(const View& view, std::span<const Arriving> arrived,
-                    std::span<const GasCell> gas, std::span<double> rate,
+                    std::span<const GasCell> /*gas*/, std::span<double> rate,
                     std::span<double> solid_heat) const {
     const BedConstants& bed = shape_.constants;
     const double flame = flame_share(view);
     for (std::size_t s = 0; s < shape_.sites.size(); ++s) {
         const FuelSite& site = shape_.sites[s];
         const double walls = wall_flux(site, view.solid_temperature);
-        double flame_flux = 0;
-        for (const std::size_t cell : site.flame_cells)
-            flame_flux += stefan_boltzmann * fourth(gas[cell].mean_temperature) /
-                          static_cast<double>(site.flame_cells.size());
-        const double through = std::exp(-flame_absorption * site.beam_length);
-        const double flux = absorptivity * (through * walls + (1 - through) * flame_flux);
+        const double air = oxygen_share(s, view, arrived[s]);
+        const double flux = seen_flux(s, view);
         const double lit = std::max(
             flame, smooth_step((flux - bed.ignition_flux.value) / (2 * ignition_blur) + 0.5));
 
-        double char_mass = 0;
-        for (std::size_t i = 0; i < shape_.lots.size(); ++i)
-            if (shape_.lots[i].site == s) char_mass += std::max(view.fuel[3 * i + 2], 0.0);
+        const double char_mass = char_at(s, view.fuel);
         const double char_burning = char_rate(s, view, arrived[s]);
         for (std::size_t i = 0; i < shape_.lots.size(); ++i) {
             if (shape_.lots[i].site != s) continue;
             const double moisture = shape_.lots[i].moisture_dry_basis;
-            const double per_area =
-                std::clamp(bed.surface_rate.value * (flux + bed.flame_feedback.value * flame) /
-                               bed.flux_scale.value / (1 + moisture * water_to_wood_heat),
-                           0.0, bed.largest_rate.value);
+            const double per_area = std::clamp(
+                bed.surface_rate.value * (flux + bed.flame_feedback.value * flame * air) /
+                    bed.flux_scale.value / (1 + moisture * water_to_wood_heat),
+                0.0, bed.largest_rate.value);
             const double aim = lit * lit_area(i, view.fuel) * per_area;
             const double losing = pyrolysis_of(i, view.fuel);
             const double own_char = std::max(view.fuel[3 * i + 2], 0.0);
@@ -180,11 +206,10 @@ void FuelBed::rates(const View& view, std::span<const Arriving> arrived,
             rate[3 * i + 2] = bed.char_yield.value * losing -
                               (char_mass > 0 ? char_burning * own_char / char_mass : 0);
         }
-        const double drawn = heat_from_walls(s, view);
+        const double drawn = heat_from_walls(s, view), glow = glow_to_walls(char_burning);
         for (const auto& [solid, share] : site.walls)
-            if (walls > 0)
-                solid_heat[solid] -= drawn * share * stefan_boltzmann *
-                                     fourth(view.solid_temperature[solid]) / walls;
+            solid_heat[solid] += share * (glow - drawn * stefan_boltzmann *
+                                                     fourth(view.solid_temperature[solid]) / walls);
     }
 }
 

@@ -27,7 +27,6 @@ struct FuelLot {
 /// A place where wood burns, and what it sees there.
 struct FuelSite {
     std::vector<std::pair<std::size_t, double>> walls;  // solid and share of the view
-    std::vector<std::size_t> flame_cells;               // gas cells, among all of the network
     double beam_length = 0;                             // [m] of the flame
     double width = 0;                                   // [m] of the fire
 };
@@ -81,7 +80,16 @@ class FuelBed final : public WoodFire {
     double lit_area(std::size_t lot, std::span<const double> fuel) const;
     /// How far there is a flame or an ember bed to light new wood [-], 0..1.
     double flame_share(const View& view) const;
+    /// Black flux [W/m2] of the walls seen.
     double wall_flux(const FuelSite& site, std::span<const double> temperature) const;
+    /// Flux [W/m2] that the wood at a site takes from walls, flame and embers.
+    double seen_flux(std::size_t site, const View& view) const;
+    double char_at(std::size_t site, std::span<const double> fuel) const;
+    /// How far air feeds the flames at a site [-], 0 smothered to 1; our choice of 1 - exp(-3
+    /// lambda).
+    double oxygen_share(std::size_t site, const View& view, const Arriving& air) const;
+    /// Heat [W] that embers burning at that rate radiate to the walls round them.
+    double glow_to_walls(double char_burning) const;
     double heat_from_walls(std::size_t site, const View& view) const;
     double char_rate(std::size_t site, const View& view, const Arriving& air) const;
 

@@ -44,8 +44,10 @@ Vapours vapours(const SolidFuel& fuel, double moisture_dry_basis, const GasModel
     Vapours out;
     out.species[volatiles] = 1 - fuel.char_yield;
     out.species[h2o] = moisture_dry_basis;
-    out.enthalpy = out.species[volatiles] * model.species_enthalpy(volatiles, fuel.temperature) +
-                   moisture_dry_basis * liquid_water_enthalpy(model, fuel.temperature);
+    const double warmer = fuel.temperature - ground;  // what the wood brings or lacks
+    out.enthalpy =
+        out.species[volatiles] * model.species_enthalpy(volatiles, pyrolysis_temperature + warmer) +
+        moisture_dry_basis * liquid_water_enthalpy(model, fuel.temperature);
     return out;
 }
 

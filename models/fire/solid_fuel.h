@@ -19,16 +19,22 @@ struct SolidFuel {
 /// Heating value of carbon [J/kg]: heat of formation of carbon dioxide over carbon's mass.
 double carbon_heating_value();
 
-/// The volatiles of that fuel. InputError: the wood has less carbon than the char takes.
+/// Temperature [K] at which wood gives off its vapours: 350 degC, from memory.
+inline constexpr double pyrolysis_temperature = 623.15;
+
+/// The volatiles of that fuel. They leave the wood hot; the heat that takes comes out of what the
+/// wood would give, so that the fire books close whether or not they burn later. InputError: the
+/// wood has less carbon than the char takes.
 VolatileGas volatile_gas(const SolidFuel& fuel);
 
 /// Enthalpy [J/kg] of liquid water in the sense of GasState::enthalpy.
 double liquid_water_enthalpy(const GasModel& model, double temperature);
 
-/// Enthalpy [J] and species that a kilogram of dry wood with its water gives off, char kept back.
+/// Enthalpy [J] and species that a kilogram of dry wood with its water gives off, char kept back:
+/// volatiles at the pyrolysis temperature, water that the gas has still to boil off.
 struct Vapours {
     Composition species{};  // [kg] per kilogram of dry wood
-    double enthalpy = 0;    // [J] per kilogram of dry wood, at the wood's own temperature
+    double enthalpy = 0;    // [J] per kilogram of dry wood
 };
 Vapours vapours(const SolidFuel& fuel, double moisture_dry_basis, const GasModel& model);
 

@@ -161,7 +161,9 @@ TEST_CASE("the fuel bed's constants are within what is known of them") {
     for (const Uncertain& u :
          {bed.surface_rate, bed.flame_feedback, bed.flux_scale, bed.largest_rate, bed.ignition_flux,
           bed.response_time, bed.char_yield, bed.char_kinetic_rate, bed.char_transfer_rate,
-          bed.char_area, bed.char_to_co, bed.flame_length_factor, bed.freezing_temperature}) {
+          bed.char_area, bed.char_to_co, bed.flame_length_factor, bed.flame_temperature,
+          bed.flame_absorption, bed.radiant_fraction, bed.ember_temperature, bed.ember_view,
+          bed.freezing_temperature}) {
         CHECK(u.spread > 0);
         CHECK(u.spread <= 0.5);
     }

@@ -36,7 +36,7 @@ TEST_SUITE("cli/report/write_csv") {
               std::string::npos);
     }
 
-    TEST_CASE("units end the names of columns; shares have none") {
+    TEST_CASE("units end the names of columns, but shares have none") {
         Results results = sample_results();
         results.columns = {{"air_flow", "kg/s", "", "", 1, {1, 2, 3}},
                            {"oxygen", "1", "", "", 1, {0.1, 0.2, 0.2}}};
