@@ -18,17 +18,35 @@ constexpr const char* footer =
     "Exit codes: 0 done; 2 something in the stove file or on the command line needs mending;\n"
     "3 the calculation failed; 4 a file could not be read or written; 130 stopped by Ctrl-C.\n";
 
-int run(CLI::App& app, int argc, char** argv) {
+int run(int argc, char** argv) {
     using namespace drawwell;
+    CLI::App app("drawwell: what a wood-burning J-tube stove does before it is built", "drawwell");
+    app.set_version_flag("--version", "drawwell " DRAWWELL_VERSION);
+    app.require_subcommand(1);
+    app.footer(footer);
+    add_burn_command(app);
+    add_new_command(app);
+    add_list_command(app);
+    if (argc < 2) {
+        std::cout << app.help();
+        return exit_input;
+    }
     try {
-        if (argc < 2) {
-            std::cout << app.help();
-            return exit_input;
-        }
         app.parse(argc, argv);
-        return exit_success;
     } catch (const CLI::ParseError& error) {
         return app.exit(error) == 0 ? exit_success : exit_input;
+    }
+    // A full disk or a closed pipe behind standard output is an error as well.
+    if (!std::cout.flush()) throw FileError("cannot write standard output");
+    return exit_success;
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+    using namespace drawwell;
+    try {
+        return run(argc, argv);
     } catch (const InputError& error) {
         std::cerr << error.what() << "\n";
         return exit_input;
@@ -43,24 +61,4 @@ int run(CLI::App& app, int argc, char** argv) {
                   << "\n";
         return exit_solver;
     }
-}
-
-}  // namespace
-
-int main(int argc, char** argv) {
-    CLI::App app("drawwell: what a wood-burning J-tube stove does before it is built", "drawwell");
-    app.set_version_flag("--version", "drawwell " DRAWWELL_VERSION);
-    app.require_subcommand(1);
-    app.footer(footer);
-    drawwell::add_burn_command(app);
-    drawwell::add_new_command(app);
-    drawwell::add_list_command(app);
-
-    const int code = run(app, argc, argv);
-    // A full disk or a closed pipe behind standard output is an error as well.
-    if (!std::cout.flush() && code == drawwell::exit_success) {
-        std::cerr << "cannot write standard output\n";
-        return drawwell::exit_file;
-    }
-    return code;
 }

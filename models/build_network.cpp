@@ -91,6 +91,7 @@ FuelLot lot_of(const Load& load, const Stove& stove, const Wood& kind) {
     lot.moisture_dry_basis = dry_basis(load.moisture_wet_basis) / (1 - kind.ash);
     lot.lit_area = load.pieces * 4 * load.side * std::min(standing, load.length);
     lot.section = load.pieces * load.side * load.side;
+    lot.foot_share = std::min(1.0, standing / load.length);
     return lot;
 }
 

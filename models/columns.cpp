@@ -35,7 +35,7 @@ std::span<const ColumnInfo> all_columns() {
                    "spare draw: the sustained push that would turn the flow; last worked out"},
         ColumnInfo{"burnout_index", "1", "",
                    "time in the heat over the time carbon monoxide needs to burn"},
-        ColumnInfo{"exit_gas_temperature", "K", "", "gas at the flue top"},
+        ColumnInfo{"flue_top_temperature", "K", "", "gas at the flue top"},
         ColumnInfo{"outlet_gas_temperature", "K", "", "gas at the flue outlet (collar)"},
         ColumnInfo{"heat_to_room", "W", "", "given off by all faces in the room"},
         ColumnInfo{"heat_outdoors", "W", "", "given off by faces outdoors"},

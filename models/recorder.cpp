@@ -237,7 +237,7 @@ void Recorder::sample(double time, std::span<const double> state, HeatBalance& b
     const GasState& leaving =
         up ? march.crossing(last).outlet : march.junction_gas(layout.terminal);
     const Mixture mixture = built_.gas->mixture(leaving.mass_fraction);
-    put("exit_gas_temperature", mixture.temperature(leaving.enthalpy, 500));
+    put("flue_top_temperature", mixture.temperature(leaving.enthalpy, 500));
     const JunctionId outlet = built_.network.passages[layout.flue.front()].from;
     put("outlet_gas_temperature", built_.network.gas_temperature(march.junction_gas(outlet)));
     const Composition& gas = leaving.mass_fraction;

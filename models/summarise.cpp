@@ -98,7 +98,7 @@ void judge_draw(const Results& results, const Recorder& recorder, Summary& summa
         }
 
     const auto strong = [&](std::size_t i) { return release[i] > strong_share * most; };
-    const Series side(results, "side_air_flow"), exit(results, "exit_gas_temperature");
+    const Series side(results, "side_air_flow"), exit(results, "outlet_gas_temperature");
     const double in = integrate(
         results, [&](std::size_t i) { return recorder.oxygen_in()[i]; }, strong);
     const double needed = integrate(
@@ -162,7 +162,8 @@ void judge_heat(const Stove& stove, const Results& results, Summary& summary) {
     }
     const Column* riser = results.find("riser_gas_temperature");
     summary.riser_gas_max = *std::max_element(riser->values.begin(), riser->values.end());
-    summary.exit_gas_max = peak(results, {results, "exit_gas_temperature"}).value;
+    summary.exit_gas_max = peak(results, {results, "outlet_gas_temperature"}).value;
+    summary.flue_top_max = peak(results, {results, "flue_top_temperature"}).value;
     summary.room_demand = stove.site.room_loss * (stove.site.room - stove.site.outdoor) *
                           (results.time.back() - results.time.front());
 }

@@ -33,8 +33,9 @@ struct Summary {
     std::optional<double> plate_best_ring_radius;           // [m]
     std::optional<double> barrel_top_max, barrel_foot_max;  // [K]
     double riser_gas_max = 0;                               // [K]
-    double exit_gas_max = 0;                                // [K] at the flue's top
-    double exit_gas_mean = 0;                               // [K] while it burns
+    double exit_gas_max = 0;                                // [K] at the flue outlet
+    double exit_gas_mean = 0;                               // [K] there, while it burns
+    double flue_top_max = 0;                                // [K] gas at the flue's top
 
     double heat_released = 0;         // [J] higher heating value of what left the wood
     double heat_to_room = 0;          // [J] from every outer face in the room

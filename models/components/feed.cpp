@@ -62,9 +62,9 @@ void add_feed(StoveBuilder& builder) {
         outside.area.push_back(wall.back_area);
         outside.emissivity = wall.back_emissivity;
     }
-    // The mouth on what the wood leaves free; the turn at the foot on the whole section.
-    shape.free_area = builder.add_setting(section.area *
-                                          (feed.free_share > 0 ? feed.free_share : 1));
+    // Mouth and turn into the tunnel, both past the standing wood.
+    shape.free_area =
+        builder.add_setting(section.area * (feed.free_share > 0 ? feed.free_share : 1));
     builder.layout.feed_free_area = shape.free_area;
     shape.losses.push_back({.area = 1,
                             .forward = entrance_loss(),
@@ -72,10 +72,9 @@ void add_feed(StoveBuilder& builder) {
                             .low_reynolds = low_reynolds_loss,
                             .follows_free_area = true});
     shape.losses.push_back({.at_end = true,
-                            .area = section.area,
-                            .forward = mitre_bend_loss(constants::pi / 2),
-                            .reverse = mitre_bend_loss(constants::pi / 2),
-                            .low_reynolds = low_reynolds_loss});
+                            .area = 1,
+                            .bend = mitre_bend_loss(constants::pi / 2),
+                            .follows_free_area = true});
     add_outer_face(builder, std::move(outside));
     builder.layout.feed =
         builder.add_passage("feed", room, builder.layout.hearth, std::move(shape), true);

@@ -24,15 +24,15 @@ void add_entry(const FlueSection& section, const FlueSection* before, bool after
         if (!after_barrel) entry.low_reynolds = 0;
     } else {
         const double ratio = area / round_section(before->bore).area;
-        const double bend = mitre_bend_loss(section.entry_angle);
+        entry.bend = mitre_bend_loss(section.entry_angle);
+        entry.low_reynolds = 0;
         // Both coefficients are on this section's velocity; the narrow duct's loss is rescaled.
         const double widening = ratio > 1 ? sudden_expansion_loss(1 / ratio) * ratio * ratio
                                           : sudden_expansion_loss(ratio);
         const double narrowing = ratio > 1 ? sudden_contraction_loss(1 / ratio) * ratio * ratio
                                            : sudden_contraction_loss(ratio);
-        entry.forward = bend + (ratio > 1 ? widening : narrowing);
-        entry.reverse = bend + (ratio > 1 ? narrowing : widening);
-        if (section.entry_angle <= 0) entry.low_reynolds = 0;
+        entry.forward = ratio > 1 ? widening : narrowing;
+        entry.reverse = ratio > 1 ? narrowing : widening;
     }
     shape.losses.push_back(entry);
 }

@@ -7,6 +7,7 @@
 #include "models/components/films.h"
 #include "models/laws/friction.h"
 #include "models/laws/gas_radiation.h"
+#include "models/laws/losses.h"
 #include "solver/constants.h"
 
 namespace drawwell {
@@ -52,8 +53,11 @@ double pressure_loss(const LocalLoss& loss, double free_area, double flow, doubl
                      double viscosity) {
     const double area = loss.follows_free_area ? loss.area * free_area : loss.area;
     const double velocity = flow / (density * area);
-    const double coefficient = flow >= 0 ? loss.forward : loss.reverse;
     const double diameter = std::sqrt(4 * area / constants::pi);
+    double coefficient = flow >= 0 ? loss.forward : loss.reverse;
+    if (loss.bend > 0)
+        coefficient +=
+            loss.bend * slow_bend_factor(density * std::abs(velocity) * diameter / viscosity);
     return 0.5 * velocity *
            (coefficient * density * std::abs(velocity) + loss.low_reynolds * viscosity / diameter);
 }

@@ -34,6 +34,7 @@ struct LocalLoss {
     bool at_end = false;
     double area = 0;                  // [m2]
     double forward = 0, reverse = 0;  // [-] coefficient with and against the passage's direction
+    double bend = 0;                  // [-] of a mitre bend in fast flow, either way
     double low_reynolds = 0;          // [-] over the Reynolds number, added
     bool follows_free_area = false;   // `area` is a share [-] of the passage's free area setting
 };

@@ -17,12 +17,8 @@ double riser_area(const Riser& riser) {
 /// The port and the bend into the riser, both at the tunnel's end.
 void add_port(const Stove& stove, double tunnel_area, GasPassageShape& shape) {
     const double into = riser_area(stove.riser);
-    const double bend = mitre_bend_loss(constants::pi / 2);
-    shape.losses.push_back({.at_end = true,
-                            .area = into,
-                            .forward = bend,
-                            .reverse = bend,
-                            .low_reynolds = low_reynolds_loss});
+    shape.losses.push_back(
+        {.at_end = true, .area = into, .bend = mitre_bend_loss(constants::pi / 2)});
     // Without a port, the narrower of tunnel and riser is the opening between them.
     const double narrow = std::min(tunnel_area, into);
     const double area = stove.port ? stove.port->width * stove.port->height : narrow;

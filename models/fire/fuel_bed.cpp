@@ -53,8 +53,12 @@ double FuelBed::pyrolysis_of(std::size_t lot, std::span<const double> fuel) cons
     return std::max(fuel[3 * lot], 0.0) * left / (left + last_splinter) * (1 + last_splinter);
 }
 
+double FuelBed::foot_left(std::size_t lot, std::span<const double> fuel) const {
+    return std::min(1.0, share_left(lot, fuel) / shape_.lots[lot].foot_share);
+}
+
 double FuelBed::lit_area(std::size_t lot, std::span<const double> fuel) const {
-    return shape_.lots[lot].lit_area * std::sqrt(share_left(lot, fuel));
+    return shape_.lots[lot].lit_area * std::sqrt(foot_left(lot, fuel));
 }
 
 double FuelBed::pyrolysis(double, std::span<const double> fuel) const {
@@ -67,7 +71,7 @@ bool FuelBed::put_in(std::size_t lot, std::span<double> fuel) const {
     const FuelLot& load = shape_.lots[lot];
     double taken = 0;
     for (std::size_t i = 0; i < shape_.lots.size(); ++i)
-        taken += shape_.lots[i].section * share_left(i, fuel);
+        taken += shape_.lots[i].section * foot_left(i, fuel);
     if (load.section > 0 && taken + load.section > (1 - least_free_share) * shape_.feed_area)
         return false;
     fuel[3 * lot + 1] += load.dry_mass;
@@ -78,7 +82,7 @@ void FuelBed::set(const View& view, std::span<double> settings) const {
     if (!shape_.free_area) return;
     double taken = 0;
     for (std::size_t i = 0; i < shape_.lots.size(); ++i)
-        taken += shape_.lots[i].section * share_left(i, view.fuel);
+        taken += shape_.lots[i].section * foot_left(i, view.fuel);
     settings[*shape_.free_area] =
         std::max(least_free_share * shape_.feed_area, shape_.feed_area - taken);
 }

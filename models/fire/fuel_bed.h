@@ -19,8 +19,9 @@ struct FuelLot {
     std::size_t site = 0;
     double dry_mass = 0;            // [kg] without ash
     double moisture_dry_basis = 0;  // [-]
-    double lit_area = 0;            // [m2] while the pieces are whole
-    double section = 0;             // [m2] taken from the feed while they are whole
+    double lit_area = 0;            // [m2] while the fire has enough of the pieces
+    double section = 0;             // [m2] taken from the feed likewise
+    double foot_share = 1;          // [-] of a whole piece, its foot, that stands in the fire
     bool lit_by_hand = false;       // at the start, for a minute and a half
 };
 
@@ -38,9 +39,10 @@ struct FuelSite {
 ///   d(wood)/dt = -P,  d(char)/dt = Y P - R
 ///   R = A_c rho Y_O2/(f (1/k_c + 1/h_m)), saturating at the oxygen that arrives
 ///
-/// with q the flux from walls and flame on the lit area A, which shrinks with the pieces' section,
-/// and u the moisture. Pyrolysis follows heat alone; heat release follows the air. The rate is a
-/// state so that the course of a burn is unique though steady fires need not be.
+/// with q the flux from walls, flame and embers on the lit area A, the sides of the pieces' feet,
+/// and u the moisture. Pieces sink as they burn. Pyrolysis follows heat alone; heat release follows
+/// the air. The rate is a state so that the course of a burn is unique though steady fires need not
+/// be.
 class FuelBed final : public WoodFire {
   public:
     struct Shape {
@@ -77,6 +79,9 @@ class FuelBed final : public WoodFire {
   private:
     double pyrolysis_of(std::size_t lot, std::span<const double> fuel) const;
     double share_left(std::size_t lot, std::span<const double> fuel) const;
+    /// What is left at the foot [-]: pieces sink as they burn, so it stays whole until the last of
+    /// them has come down into the fire.
+    double foot_left(std::size_t lot, std::span<const double> fuel) const;
     double lit_area(std::size_t lot, std::span<const double> fuel) const;
     /// How far there is a flame or an ember bed to light new wood [-], 0..1.
     double flame_share(const View& view) const;

@@ -25,12 +25,16 @@ VolatileGas volatile_gas(const SolidFuel& fuel) {
     const double share = 1 - fuel.char_yield;
     const double carbon = (fuel.wood.carbon - fuel.char_yield) / share;
     if (!(carbon > 0)) throw InputError(fuel.wood.name + ": less carbon than its char would take");
-    return {
+    VolatileGas gas{
         .carbon = carbon,
         .hydrogen = fuel.wood.hydrogen / share,
         .oxygen = 1 - carbon - fuel.wood.hydrogen / share,
         .higher_heating_value =
             (fuel.wood.higher_heating_value - fuel.char_yield * carbon_heating_value()) / share};
+    const GasModel cold(gas);
+    gas.higher_heating_value -= cold.species_enthalpy(volatiles, pyrolysis_temperature) -
+                                cold.species_enthalpy(volatiles, ground);
+    return gas;
 }
 
 double liquid_water_enthalpy(const GasModel& model, double temperature) {

@@ -1,5 +1,6 @@
 #include "models/laws/losses.h"
 
+#include <algorithm>
 #include <cmath>
 #include <string>
 
@@ -29,6 +30,10 @@ double mitre_bend_loss(double angle) {
         throw InputError("a bend turns the flow by 0 to 180 degrees");
     const double s = std::sin(0.5 * angle);
     return s * (0.42 + 2.56 * s * s);
+}
+
+double slow_bend_factor(double reynolds) {
+    return std::pow(2e5 / std::clamp(reynolds, 100.0, 2e5), 0.2);
 }
 
 double port_loss(double share_before, double share_after) {

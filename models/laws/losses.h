@@ -12,9 +12,14 @@ double entrance_loss();
 double exit_loss();
 
 /// Single mitre bend turning the flow by `angle` [rad], 0..pi, on the duct.
-/// Rennels 0.42 s + 2.56 s^3, s = sin(angle / 2) (read in `fluids`). At low Reynolds numbers add
-/// low_reynolds_loss. InputError outside.
+/// Rennels 0.42 s + 2.56 s^3, s = sin(angle / 2) (read in `fluids`), for fast flow; slow flow
+/// multiplies it by slow_bend_factor. InputError outside.
 double mitre_bend_loss(double angle);
+
+/// What slow flow makes of a mitre bend's loss: (2e5 / Re)^0.2, Blevins (read in `fluids`), held
+/// below Re 100; 1 above 2e5. It gives 2.5 for a right angle at Re 5000, where Hooper's two-K
+/// method has 1.6 and Blevins' own table 2.3: stoves run where the sources differ most.
+double slow_bend_factor(double reynolds);
 
 /// A sharp opening (port) between two ducts, on the port's own velocity.
 /// `share_before`, `share_after` [-]: port area over the area of the duct before and after, 0..1.

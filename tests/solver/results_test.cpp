@@ -1,0 +1,18 @@
+#include "solver/results.h"
+
+#include <doctest/doctest.h>
+
+using namespace drawwell;
+
+TEST_SUITE("solver/results") {
+    TEST_CASE("a column is found by its whole name only") {
+        Results results;
+        results.columns.push_back({.name = "draft", .unit = "Pa", .meaning = "", .axis = ""});
+        results.columns.push_back({.name = "draft_flue", .unit = "Pa", .meaning = "", .axis = ""});
+        REQUIRE(results.find("draft_flue") != nullptr);
+        CHECK(results.find("draft_flue") == &results.columns[1]);
+        CHECK(results.find("draft") == &results.columns[0]);
+        CHECK(results.find("draf") == nullptr);
+        CHECK(results.find("") == nullptr);
+    }
+}
