@@ -13,10 +13,11 @@ namespace {
 
 using RowMajor = Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, Eigen::RowMajor>;
 
-constexpr double balanced = 1e-7;        // [Pa] a thousandth of a millionth of a common draw
-constexpr double same_emission = 1e-11;  // [kg/s]
-constexpr double nudge = 1e-6;           // [kg/s] for slopes by differences
-constexpr int most_steps = 14;           // of Broyden's method before walking
+constexpr double balanced = 1e-6;          // [Pa] a thousandth of a millionth of a common draw
+constexpr double same_emission = 1e-9;     // [kg/s]
+constexpr double settled_emission = 3e-7;  // [kg/s] along p_adv(x), worth a thousandth of a Pa
+constexpr double nudge = 1e-6;             // [kg/s] for slopes by differences
+constexpr int most_steps = 14;             // of Broyden's method before walking
 constexpr int most_newton = 40;
 constexpr double largest_flow = 50;                  // [kg/s] beyond any stove
 constexpr double far_share = 0.25, far_flow = 3e-4;  // a jump: more than both, [-] and [kg/s]
@@ -153,7 +154,7 @@ double Flow::adverse_pressure(const Conditions& conditions, double inlet_flow) {
         for (std::size_t s = 0; s < emitted.size(); ++s) emitted[s] = march_.emitted(s);
         const double change = difference(emitted, trial_.emission);
         trial_.emission = emitted;
-        if (change < 1e-8) break;
+        if (change < settled_emission) break;
     }
     return pressure;
 }
@@ -208,7 +209,7 @@ ReserveDraw Flow::reserve(const Conditions& conditions) {
     const double present = found_.inlet[0];
     if (!(present > 0)) return {0, present};
     trial_ = found_;
-    constexpr int parts = 8;
+    constexpr int parts = 7;
     const double part = present / parts;
     double best = 0;
     int best_part = 0;
@@ -217,15 +218,15 @@ ReserveDraw Flow::reserve(const Conditions& conditions) {
         if (pressure > best) {
             best = pressure;
             best_part = i;
-        } else if (i > best_part + 2) {
+        } else if (i > best_part + 1) {
             break;
         }
     }
     const double low = std::max(0.0, present - (best_part + 1) * part);
     const double high = present - std::max(0, best_part - 1) * part;
-    std::uintmax_t most = 12;
+    std::uintmax_t most = 6;
     const auto [flow, pressure] = boost::math::tools::brent_find_minima(
-        [&](double x) { return -adverse_pressure(conditions, x); }, low, high, 14, most);
+        [&](double x) { return -adverse_pressure(conditions, x); }, low, high, 10, most);
     return {std::max(best, -pressure), flow};
 }
 

@@ -15,6 +15,7 @@ constexpr double still = 1e-3;    // [J/kg] change of enthalpy at which a circle
 void add(Arriving& sum, double mass_flow, const GasState& gas) {
     sum.mass_flow += mass_flow;
     sum.enthalpy_flow += mass_flow * gas.enthalpy;
+    sum.gas.temperature += mass_flow * gas.temperature;
     for (std::size_t i = 0; i < species_count; ++i)
         sum.species[i] += mass_flow * gas.mass_fraction[i];
     const double weight = mass_flow * gas.flame.oxygen;
@@ -25,6 +26,7 @@ void add(Arriving& sum, double mass_flow, const GasState& gas) {
 
 void settle(Arriving& sum) {
     sum.gas.enthalpy = sum.enthalpy_flow / sum.mass_flow;
+    sum.gas.temperature /= sum.mass_flow;
     for (std::size_t i = 0; i < species_count; ++i)
         sum.gas.mass_fraction[i] = sum.species[i] / sum.mass_flow;
     if (sum.gas.flame.oxygen > 0) {
@@ -135,6 +137,7 @@ const GasState& March::gas_of(std::size_t junction) {
 
 void March::mix(std::size_t junction) {
     Arriving sum;
+    sum.gas.temperature = 0;
     for (const std::size_t p : at_junction_[junction]) {
         const bool ends_here = index(network_.passages[p].to) == junction;
         const double inflow = ends_here ? flow_[p] : -flow_[p];
@@ -158,6 +161,7 @@ void March::mix(std::size_t junction) {
     sum.mass_flow += emitted_[site];
     sum.enthalpy_flow += emission.enthalpy_flow;
     sum.gas.flame = {};
+    sum.gas.temperature *= sum.mass_flow;  // what the fire adds is not known here
     settle(sum);
     sum.gas.flame = emission.flame;
     gas_[junction] = sum.gas;

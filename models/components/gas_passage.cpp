@@ -96,7 +96,7 @@ Crossing GasPassage::march(const PassageInput& input, PassageRecord record, Film
     Crossing crossing;
     GasState gas = input.gas;
     Mixture mixture = model.mixture(gas.mass_fraction);
-    double temperature = mixture.temperature(gas.enthalpy, 600);
+    double temperature = mixture.temperature(gas.enthalpy, gas.temperature);
     for (std::size_t step = 0; step < count; ++step) {
         const std::size_t i = forward ? step : count - 1 - step;
         const GasCellShape& shape = shape_.cells[i];
@@ -200,6 +200,7 @@ Crossing GasPassage::march(const PassageInput& input, PassageRecord record, Film
         cell.oxygen = gas.mass_fraction[o2];
         cell.burnt = burnt * flow;
     }
+    gas.temperature = temperature;
     crossing.outlet = gas;
     return crossing;
 }

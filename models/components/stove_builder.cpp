@@ -22,7 +22,7 @@ StoveBuilder::StoveBuilder(const Stove& the_stove, const Library& the_library,
     gas.flame_absorption = library.bed.flame_absorption.value;
     room_density = air.density(stove.site.room, gas.pressure);
     network.gas_temperature = [model](const GasState& state) {
-        return model->mixture(state.mass_fraction).temperature(state.enthalpy, 600);
+        return model->mixture(state.mass_fraction).temperature(state.enthalpy, state.temperature);
     };
 }
 

@@ -109,6 +109,7 @@ GasModel::GasModel(const VolatileGas& volatile_gas) : volatile_gas_(checked(vola
         const Mixture low(s.low, s.low, 1), high(s.high, s.high, 1);
         s.high[5] += low.enthalpy(1000) - high.enthalpy(1000);
     }
+    co_heating_value_ = species_enthalpy(co, reference) - ground_enthalpies(reference)[co];
 }
 
 Mixture GasModel::mixture(const Composition& mass_fraction) const {
@@ -170,9 +171,7 @@ std::array<double, 4> GasModel::elements(const Composition& m) const {
 }
 
 double GasModel::higher_heating_value(const Composition& mass) const {
-    const Composition ground = ground_enthalpies(reference);
-    return mass[co] * (species_enthalpy(co, reference) - ground[co]) +
-           mass[volatiles] * volatile_gas_.higher_heating_value;
+    return mass[co] * co_heating_value_ + mass[volatiles] * volatile_gas_.higher_heating_value;
 }
 
 Composition GasModel::ground_enthalpies(double t) const {

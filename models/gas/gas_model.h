@@ -69,6 +69,7 @@ class GasModel {
         double gas_constant;            // [J/(kg K)]
     };
     VolatileGas volatile_gas_;
+    double co_heating_value_ = 0;  // [J/kg]
     std::array<SpeciesData, species_count> species_;
 };
 
