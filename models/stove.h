@@ -130,7 +130,7 @@ struct Burn {
     double duration = 3 * 3600.0;  // [s]
     double output_every = 30;      // [s]
     double reserve_every = 60;     // [s]; 0: reserve draw is not computed
-    double tolerance = 1e-4;       // [-] relative, of each step
+    double tolerance = 2e-4;       // [-] relative, of each step
     double refine = 1;             // [-] multiplies the number of cells everywhere
 };
 

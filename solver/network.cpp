@@ -1,5 +1,6 @@
 #include "solver/network.h"
 
+#include <algorithm>
 #include <cstddef>
 
 #include "solver/errors.h"
@@ -23,9 +24,13 @@ std::vector<double> Network::initial_state() const {
 }
 
 void Network::temperatures(std::span<const double> state, std::span<double> temperature) const {
+    // A trial step may overshoot beyond sense; laws must survive it until it is rejected.
+    constexpr double coldest = 50, hottest = 4000;  // [K]
     for (std::size_t i = 0; i < solids.size(); ++i)
-        temperature[i] = solids[i].held ? solids[i].initial_temperature
-                                        : solids[i].curve->temperature(state[i] / solids[i].mass);
+        temperature[i] = solids[i].held
+                             ? solids[i].initial_temperature
+                             : std::clamp(solids[i].curve->temperature(state[i] / solids[i].mass),
+                                          coldest, hottest);
 }
 
 Network finish(Network network) {

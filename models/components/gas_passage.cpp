@@ -161,7 +161,12 @@ Crossing GasPassage::march(const PassageInput& input, PassageRecord record, Film
                 mean = level + (start - level) * -std::expm1(-strides) / strides;
             }
             for (std::size_t k = 0; k < films.size(); ++k) films[k] = with_radiation(k);
-            gas.enthalpy += heat_capacity * (start - level) * std::expm1(-strides);
+            // By enthalpy, so that gas that lingers ends exactly at its walls' level; the mean is
+            // then the one that gives the walls what the gas lost.
+            const double given_up = (mixture.enthalpy(start) - mixture.enthalpy(level)) *
+                                    -std::expm1(-strides);  // [J/kg]
+            gas.enthalpy -= given_up;
+            mean = level + flow * given_up / total;
         }
         temperature = mixture.temperature(gas.enthalpy, mean);
 

@@ -7,8 +7,9 @@ using namespace drawwell;
 TEST_SUITE("solver/results") {
     TEST_CASE("a column is found by its whole name only") {
         Results results;
-        results.columns.push_back({.name = "draft", .unit = "Pa", .meaning = "", .axis = ""});
-        results.columns.push_back({.name = "draft_flue", .unit = "Pa", .meaning = "", .axis = ""});
+        results.columns.resize(2);
+        results.columns[0].name = "draft";
+        results.columns[1].name = "draft_flue";
         REQUIRE(results.find("draft_flue") != nullptr);
         CHECK(results.find("draft_flue") == &results.columns[1]);
         CHECK(results.find("draft") == &results.columns[0]);

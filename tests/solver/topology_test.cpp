@@ -10,17 +10,19 @@ using Row = std::vector<double>;
 
 namespace {
 
-/// Feed and side air to a hearth, one duct to the flue's top.
+/// Feed and side air to a hearth, riser and flue from there.
 Network with_side_air() {
     Network network;
     add_solid(network, "wall", 1, 300);
     const JunctionId room = add_boundary(network, "room at the feed", 0.5);
     const JunctionId slot = add_boundary(network, "room at the slot", 0.2);
     const JunctionId hearth = add_junction(network, "hearth");
+    const JunctionId top = add_junction(network, "riser top");
     const JunctionId outdoors = add_boundary(network, "flue top", -1);
     add_passage(network, "feed", room, hearth, {}, true);
     add_passage(network, "side", slot, hearth, {}, true);
-    add_passage(network, "riser", hearth, outdoors, {});
+    add_passage(network, "riser", hearth, top, {});
+    add_passage(network, "flue", top, outdoors, {});
     network.fire = std::make_unique<NitrogenFire>([](double) { return 0.0; }, 0.0);
     network.fire_sites = {hearth};
     network.initial_fuel = {1};
@@ -38,6 +40,7 @@ TEST_SUITE("solver/topology") {
         CHECK(topology.by_inlet[0] == Row{1, 0});
         CHECK(topology.by_inlet[1] == Row{0, 1});
         CHECK(topology.by_inlet[2] == Row{1, 1});
+        CHECK(topology.by_inlet[3] == Row{1, 1});
     }
 
     TEST_CASE("what a fire gives off leaves by the flue") {
@@ -45,12 +48,13 @@ TEST_SUITE("solver/topology") {
         CHECK(topology.by_site[0] == Row{0});
         CHECK(topology.by_site[1] == Row{0});
         CHECK(topology.by_site[2] == Row{1});
+        CHECK(topology.by_site[3] == Row{1});
     }
 
     TEST_CASE("the first loop runs from the room to the flue's top; later ones avoid the flue") {
         const Topology topology = find_topology(with_side_air());
-        CHECK(topology.loop[0] == Row{1, 0, 1});
-        CHECK(topology.loop[1] == Row{-1, 1, 0});
+        CHECK(topology.loop[0] == Row{1, 0, 1, 1});
+        CHECK(topology.loop[1] == Row{-1, 1, 0, 0});
         CHECK(topology.loop_pressure[0] == doctest::Approx(1.5));
         CHECK(topology.loop_pressure[1] == doctest::Approx(0.2 - 0.5));
     }

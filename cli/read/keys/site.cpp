@@ -115,7 +115,7 @@ std::vector<Key> burn_keys() {
          .field = of<&Stove::burn, &Burn::reserve_every>},
         {.name = "burn.tolerance",
          .quantity = number,
-         .fallback = "0.0001",
+         .fallback = "0.0002",
          .least = 1e-10,
          .most = 0.1,
          .help = "relative error allowed in a step of the solver",

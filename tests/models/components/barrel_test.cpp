@@ -1,0 +1,122 @@
+#include <doctest/doctest.h>
+
+#include <algorithm>
+
+#include "models/components/parts.h"
+#include "tests/models/plain_stove.h"
+#include "tests/near.h"
+
+using namespace drawwell;
+using namespace drawwell::tests;
+
+namespace {
+
+using constants::pi;
+
+void build_to_barrel(Workshop& shop) {
+    add_feed(shop.builder);
+    add_tunnel(shop.builder);
+    add_riser(shop.builder);
+    add_plate(shop.builder);
+    add_barrel(shop.builder);
+}
+
+}  // namespace
+
+TEST_SUITE("models/components/barrel") {
+    TEST_CASE("the hoops cover the barrel's height exactly") {
+        for (const double height : {0.3, 0.62, 0.7})
+            for (const double outlet : {0.02, 0.075, 0.2})
+                for (const double refine : {1.0, 2.0}) {
+                    Stove stove = plain_stove();
+                    stove.barrel->height = height;
+                    stove.flue.outlet = outlet;
+                    stove.burn.refine = refine;
+                    Workshop shop(stove);
+                    build_to_barrel(shop);
+                    const double outer = 0.2, inner = 0.2 - 0.0012;
+                    CHECK(shop.mass("barrel.") ==
+                          near(7850 * pi * (outer * outer - inner * inner) * height, 1e-9));
+                    CHECK(sum_of(shop.face("barrel")->area) == near(2 * pi * outer * height, 1e-9));
+                    const auto& positions = shop.builder.layout.barrel.position;
+                    CHECK(std::is_sorted(positions.rbegin(), positions.rend()));
+                    CHECK(positions.front() < 0.77);
+                    CHECK(positions.back() > 0.77 - height);
+                }
+    }
+
+    TEST_CASE("gas falls round the riser from its top to the flue outlet") {
+        for (const double outlet : {0.02, 0.075, 0.2}) {
+            Stove stove = plain_stove();
+            stove.flue.outlet = outlet;
+            Workshop shop(stove);
+            build_to_barrel(shop);
+            const double bottom = 0.77 - 0.62 + outlet;
+            CHECK(rise_of(shop.builder, *shop.builder.layout.annulus) ==
+                  near(bottom - 0.725, 1e-9));
+            for (const double at : shop.builder.layout.annulus_gas_height) CHECK(at > bottom);
+        }
+    }
+
+    TEST_CASE("the riser's skin sees the barrel all the way, each hoop the skin beside it") {
+        Workshop shop;
+        build_to_barrel(shop);
+        const Layout& layout = shop.builder.layout;
+        double exchange = 0;
+        std::size_t pairs = 0;
+        for (const RadiationEnclosure& enclosure : shop.builder.network.enclosures)
+            if (enclosure.name == "round the riser") {
+                ++pairs;
+                CHECK(enclosure.exchange_area[1] == enclosure.exchange_area[2]);
+                exchange += enclosure.exchange_area[1];
+            }
+        CHECK(pairs == layout.barrel.solids.size() - 1);  // one hoop stands over the riser
+        const double skin = 2 * pi * 0.0885 * (0.725 - 0.15);
+        const double wall = 2 * pi * 0.1988 * (0.725 - 0.15);
+        CHECK(exchange == near(skin / (1 / 0.8 + (1 / 0.8 - 1) * skin / wall), 1e-9));
+    }
+
+    TEST_CASE("every wall round the riser is touched by gas, below the outlet by the lowest") {
+        Workshop shop;
+        build_to_barrel(shop);
+        const Layout& layout = shop.builder.layout;
+        const PassageLaw& law = *shop.builder.network.passages[*layout.annulus].law;
+        for (std::size_t i = 0; i < layout.riser_skin.solids.size(); ++i) {
+            const auto touches = std::count_if(
+                law.touches().begin(), law.touches().end(),
+                [&](const Touch& t) { return t.solid == index(layout.riser_skin.solids[i]); });
+            CHECK(touches == (layout.riser_skin.position[i] > 0.15 ? 1 : 0));
+        }
+        CHECK(law.cell_count() == layout.annulus_gas_height.size());
+    }
+
+    TEST_CASE("the lid sits on the barrel's rim and passes heat to it") {
+        Workshop shop;
+        build_to_barrel(shop);
+        const Layout& layout = shop.builder.layout;
+        const auto seat =
+            std::find_if(shop.builder.network.links.begin(), shop.builder.network.links.end(),
+                         [&](const auto& link) {
+                             return link.b == layout.barrel.solids.front() && link.contact > 0;
+                         });
+        REQUIRE(seat != shop.builder.network.links.end());
+        // 200 W/(m2 K) over a seat of 10 mm: our choice in the model.
+        CHECK(1 / seat->contact == near(200 * 2 * pi * 0.1988 * 0.01, 1e-9));
+        const auto ring =
+            std::find(layout.plate.solids.begin(), layout.plate.solids.end(), seat->a);
+        REQUIRE(ring != layout.plate.solids.end());
+        const auto at = static_cast<std::size_t>(ring - layout.plate.solids.begin());
+        CHECK(layout.plate_edge[at] < 0.1988);
+        CHECK(layout.plate_edge[at + 1] > 0.1988 - 1e-9);
+    }
+
+    TEST_CASE("without a barrel the gas goes from the riser straight on") {
+        Stove stove = plain_stove();
+        stove.barrel.reset();
+        stove.plate.reset();
+        Workshop shop(stove);
+        build_to_barrel(shop);
+        CHECK_FALSE(shop.builder.layout.annulus);
+        CHECK(shop.builder.layout.outlet == shop.builder.layout.riser_end);
+    }
+}

@@ -1,0 +1,104 @@
+#include <doctest/doctest.h>
+
+#include <algorithm>
+
+#include "models/components/parts.h"
+#include "tests/models/plain_stove.h"
+#include "tests/near.h"
+
+using namespace drawwell;
+using namespace drawwell::tests;
+
+namespace {
+
+void build_to_tunnel(Workshop& shop) {
+    add_feed(shop.builder);
+    add_tunnel(shop.builder);
+}
+
+double tunnel_loss(const Stove& stove, double flow) {
+    Workshop shop(stove);
+    build_to_tunnel(shop);
+    return Crossed(*shop.builder.network.passages[*shop.builder.layout.tunnel].law, flow, 900, 900,
+                   *shop.builder.gas.model, shop.builder.network.solids.size())
+        .crossing.loss;
+}
+
+}  // namespace
+
+TEST_SUITE("models/components/tunnel") {
+    TEST_CASE("the tunnel is level, its cells evenly spaced, floor, sides and roof apart") {
+        Workshop shop;
+        build_to_tunnel(shop);
+        const Layout& layout = shop.builder.layout;
+        CHECK(rise_of(shop.builder, *layout.tunnel) == doctest::Approx(0));
+        REQUIRE(layout.tunnel_wall.position.size() == 4);
+        CHECK(layout.tunnel_wall.position.front() == near(0.0425, 1e-9));
+        CHECK(layout.tunnel_wall.position.back() == near(0.34 - 0.0425, 1e-9));
+        CHECK(shop.mass("tunnel.wall") == near(2000 * 0.064 * 0.34 * (0.125 + 0.22), 1e-9));
+        CHECK(shop.mass("tunnel.roof") == near(2000 * 0.03 * 0.34 * 0.125, 1e-9));
+        CHECK(sum_of(shop.face("tunnel")->area) == near(0.34 * (0.125 + 0.22), 1e-9));
+        CHECK(sum_of(shop.face("tunnel roof")->area) == near(0.34 * 0.125, 1e-9));
+    }
+
+    TEST_CASE("the wall behind the fire is touched by the first stretch of gas alone") {
+        Workshop shop;
+        build_to_tunnel(shop);
+        const Layout& layout = shop.builder.layout;
+        REQUIRE(layout.hearth_wall.solids.size() == 1);
+        const std::size_t wall = index(layout.hearth_wall.solids[0]);
+        std::size_t touches = 0;
+        for (const Touch& touch : shop.builder.network.passages[*layout.tunnel].law->touches())
+            if (touch.solid == wall) {
+                ++touches;
+                CHECK(touch.gas_cell == 0);
+            }
+        CHECK(touches == 1);
+        Stove stove = plain_stove();
+        stove.feed->foot_lining.clear();
+        Workshop without(stove);
+        build_to_tunnel(without);
+        CHECK(without.builder.layout.hearth_wall.solids.empty());
+    }
+
+    TEST_CASE("roof and sides of each stretch see each other, and no more than the roof shows") {
+        Workshop shop;
+        build_to_tunnel(shop);
+        std::size_t seen = 0;
+        for (const RadiationEnclosure& enclosure : shop.builder.network.enclosures) {
+            if (!enclosure.name.starts_with("tunnel.")) continue;
+            ++seen;
+            REQUIRE(enclosure.exchange_area.size() == 4);
+            CHECK(enclosure.exchange_area[1] == enclosure.exchange_area[2]);
+            CHECK(enclosure.exchange_area[1] > 0);
+            CHECK(enclosure.exchange_area[1] < 0.125 * 0.085);
+        }
+        CHECK(seen == 4);
+    }
+
+    TEST_CASE("a narrower port costs more, both ways; a port as wide as the tunnel little") {
+        Stove stove = plain_stove();
+        double last = 0;
+        for (const double width : {0.125, 0.09, 0.06, 0.03}) {
+            stove.port->width = width;
+            const double loss = tunnel_loss(stove, 0.01);
+            CHECK(loss > last);
+            CHECK(tunnel_loss(stove, -0.01) < -last);
+            last = loss;
+        }
+        // A quarter of the width: well over ten times what a port nearly as wide as the tunnel is.
+        stove.port->width = 0.12;
+        CHECK(last > 10 * tunnel_loss(stove, 0.01));
+        stove.port.reset();
+        CHECK(tunnel_loss(stove, 0.01) < last / 10);
+    }
+
+    TEST_CASE("without a tunnel the riser stands on the hearth") {
+        Stove stove = plain_stove();
+        stove.tunnel.reset();
+        Workshop shop(stove);
+        build_to_tunnel(shop);
+        CHECK(shop.builder.layout.riser_foot == shop.builder.layout.hearth);
+        CHECK_FALSE(shop.builder.layout.tunnel);
+    }
+}

@@ -1,0 +1,254 @@
+#include "solver/flow.h"
+
+#include <doctest/doctest.h>
+
+#include <cmath>
+
+#include "solver/errors.h"
+#include "tests/near.h"
+#include "tests/solver/small_network.h"
+
+using namespace drawwell;
+
+namespace {
+
+/// A network with its flow, walls and fuel as at the start.
+struct Draft {
+    explicit Draft(Network made)
+        : network(std::move(made)), topology(find_topology(network)), flow(network, topology) {
+        temperature.resize(network.solids.size());
+        network.temperatures(network.initial_state(), temperature);
+    }
+    Flow::Conditions conditions() const { return {0, temperature, network.initial_fuel}; }
+    /// Follows a push in steps, as a transient does.
+    void follow(double from, double to) {
+        for (int i = 0; i <= 40; ++i) {
+            flow.solve(conditions(), from + (to - from) * i / 40);
+            flow.commit();
+        }
+    }
+    Network network;
+    Topology topology;
+    Flow flow;
+    std::vector<double> temperature;
+};
+
+constexpr double unit = 0.01;  // [kg/s]
+
+/// Two stable branches, round +-1 unit, and an unstable one between: p_adv = 10 (s - s^3).
+Network two_branches() {
+    return single_curve([](double x) {
+        const double s = x / unit;
+        return 10 * (s - s * s * s);
+    });
+}
+constexpr double fold = 3.849;  // [Pa] 20 / (3 sqrt 3), where a branch of two_branches ends
+
+/// One duct that a held wall of that temperature warms or cools.
+Network chimney(double wall) {
+    Network network;
+    add_solid(network, "wall", 1, wall, true);
+    const JunctionId room = add_boundary(network, "room");
+    const JunctionId outdoors = add_boundary(network, "outdoors");
+    Duct duct;
+    duct.rise = 2;
+    duct.square = 2e4;
+    duct.linear = 50;
+    duct.wall = {0};
+    duct.conductance = 5;
+    add_passage(network, "duct", room, outdoors, std::move(duct), true);
+    return finish(std::move(network));
+}
+
+}  // namespace
+
+TEST_SUITE("solver/flow") {
+    // Flows are found to where the loops balance within 1e-5 Pa: at slopes of some 1000 Pa s/kg
+    // that is 1e-8 kg/s, a millionth of these flows.
+    constexpr double found = 3e-6;
+
+    TEST_CASE("a warm duct draws upward, a cold one downward") {
+        Draft warm(chimney(500)), cold(chimney(260));
+        warm.flow.solve(warm.conditions());
+        cold.flow.solve(cold.conditions());
+        CHECK(warm.flow.inlet_flow() > 0);
+        CHECK(cold.flow.inlet_flow() < 0);
+    }
+
+    TEST_CASE("a wall as warm as the air draws nothing") {
+        Draft still(chimney(air_temperature));
+        still.flow.solve(still.conditions());
+        CHECK(std::abs(still.flow.inlet_flow()) < 1e-6);
+    }
+
+    TEST_CASE("the flow found balances the loop, against a push too") {
+        Draft draft(chimney(500));
+        for (const double push : {0.0, 2.0, -3.0}) {
+            draft.flow.solve(draft.conditions(), push);
+            const double x = draft.flow.inlet_flow();
+            CHECK(draft.flow.march().imbalance(0) == doctest::Approx(push).epsilon(1e-4));
+            CHECK(draft.flow.adverse_pressure(draft.conditions(), x) ==
+                  doctest::Approx(push).epsilon(1e-4));
+        }
+    }
+
+    TEST_CASE("flow grows as the root of the drive where losses are square") {
+        double before = 0;
+        for (const double drive : {1.0, 4.0, 16.0}) {
+            Draft draft(single_curve([=](double x) { return drive - 1e4 * x * std::abs(x); }));
+            draft.flow.solve(draft.conditions());
+            if (before > 0) CHECK(draft.flow.inlet_flow() == near(2 * before, 1e-5));
+            before = draft.flow.inlet_flow();
+        }
+    }
+
+    TEST_CASE("from rest the flow goes the way it is driven first") {
+        for (const double drive : {0.5, -0.5}) {
+            Draft draft(single_curve([=](double x) {
+                const double s = x / unit;
+                return drive + 10 * (s - s * s * s);
+            }));
+            draft.flow.solve(draft.conditions());
+            CHECK(draft.flow.inlet_flow() * drive > 0);
+        }
+    }
+
+    TEST_CASE("flow follows its branch until that ends, and comes back only where the other ends") {
+        Draft draft(two_branches());
+        draft.follow(-1, 0);
+        CHECK(draft.flow.inlet_flow() == near(unit, found));
+        draft.follow(0, 0.95 * fold);
+        CHECK(draft.flow.inlet_flow() > 0.57 * unit);  // 1/sqrt(3) at the fold
+        draft.follow(0.95 * fold, 1.05 * fold);
+        CHECK(draft.flow.inlet_flow() < -unit);
+        draft.follow(1.05 * fold, 0);  // the push is gone, the direction stays
+        CHECK(draft.flow.inlet_flow() == near(-unit, found));
+        draft.follow(0, -0.95 * fold);
+        CHECK(draft.flow.inlet_flow() < -0.57 * unit);
+        draft.follow(-0.95 * fold, -1.05 * fold);
+        CHECK(draft.flow.inlet_flow() > unit);
+    }
+
+    TEST_CASE("a state that gives way when pushed is never settled on") {
+        // Held at the middle root of two_branches, then tipped by a thousandth of a pascal.
+        for (const double tip : {1e-3, -1e-3}) {
+            Draft draft(two_branches());
+            draft.flow.solve(draft.conditions(), -tip);
+            CHECK(draft.flow.inlet_flow() * tip > 0);
+            CHECK(std::abs(draft.flow.inlet_flow()) > 0.9 * unit);
+        }
+    }
+
+    TEST_CASE("leaving a branch counts as a jump until it is committed") {
+        Draft draft(two_branches());
+        draft.follow(-1, 0.9 * fold);
+        draft.flow.solve(draft.conditions(), 0.91 * fold);
+        CHECK_FALSE(draft.flow.jumped());
+        draft.flow.solve(draft.conditions(), 1.1 * fold);
+        CHECK(draft.flow.jumped());
+        CHECK(draft.flow.committed_flow() > 0);
+        draft.flow.solve(draft.conditions(), 0.9 * fold);  // an attempt that was given up
+        CHECK(draft.flow.inlet_flow() > 0);
+        draft.flow.solve(draft.conditions(), 1.1 * fold);
+        draft.flow.commit();
+        CHECK_FALSE(draft.flow.jumped());
+        CHECK(draft.flow.committed_flow() < 0);
+    }
+
+    TEST_CASE("reserve draw is the top of p_adv on the way down to the spill point") {
+        // p = 4 + 10 s - 14 s^2: balanced at s = 1, highest at s = 5/14 with 4 + 25/14 Pa.
+        Draft draft(single_curve([](double x) {
+            const double s = x / unit;
+            return 4 + 10 * s - 14 * s * std::abs(s);
+        }));
+        draft.flow.solve(draft.conditions());
+        CHECK(draft.flow.inlet_flow() == near(unit, found));
+        const ReserveDraw reserve = draft.flow.reserve(draft.conditions());
+        CHECK(reserve.pressure == near(4 + 25.0 / 14, 1e-4));
+        CHECK(reserve.flow == near(unit * 5 / 14, 0.02));  // flat there: the place is looser
+    }
+
+    TEST_CASE("where losses only fall with the flow, the reserve is the whole draw at the spill") {
+        Draft draft(single_curve([](double x) { return 6 - 6e4 * x * std::abs(x); }));
+        draft.flow.solve(draft.conditions());
+        const ReserveDraw reserve = draft.flow.reserve(draft.conditions());
+        CHECK(reserve.pressure == near(6, 1e-3));
+        CHECK(std::abs(reserve.flow) < 0.02 * unit);
+    }
+
+    TEST_CASE("the reserve is the push at which a slowly raised push turns the flow") {
+        Draft draft(two_branches());
+        draft.follow(-1, 0);
+        const double reserve = draft.flow.reserve(draft.conditions()).pressure;
+        CHECK(reserve == near(fold, 1e-3));
+        draft.follow(0, 0.999 * reserve);
+        CHECK(draft.flow.inlet_flow() > 0);
+        draft.follow(0.999 * reserve, 1.001 * reserve);
+        CHECK(draft.flow.inlet_flow() < 0);
+    }
+
+    TEST_CASE("a flow that runs out of the feed has no reserve") {
+        Draft draft(chimney(260));
+        draft.flow.solve(draft.conditions());
+        CHECK(draft.flow.reserve(draft.conditions()).pressure == 0);
+    }
+
+    TEST_CASE("two inlets share the air as their losses say") {
+        Network network;
+        add_solid(network, "wall", 1, 300);
+        const JunctionId room = add_boundary(network, "room");
+        const JunctionId slot = add_boundary(network, "slot");
+        const JunctionId hearth = add_junction(network, "hearth");
+        const JunctionId outdoors = add_boundary(network, "outdoors");
+        Duct feed, side, flue;
+        feed.square = 1e4;
+        side.square = 9e4;  // a third of the flow at the same loss
+        flue.square = 2e4;
+        flue.gain = [](double) { return 8.0; };
+        add_passage(network, "feed", room, hearth, std::move(feed), true);
+        add_passage(network, "side", slot, hearth, std::move(side), true);
+        add_passage(network, "flue", hearth, outdoors, std::move(flue));
+        Draft draft(finish(std::move(network)));
+        draft.flow.solve(draft.conditions());
+        // 1e4 x^2 + 2e4 (4 x / 3)^2 = 8.
+        const double x = std::sqrt(8 / (1e4 + 2e4 * 16 / 9));
+        CHECK(draft.flow.inlet_flow(0) == near(x, 1e-5));
+        CHECK(draft.flow.inlet_flow(1) == near(x / 3, 1e-5));
+    }
+
+    TEST_CASE("a fan in a way back turns the gas in a circle") {
+        Network network;
+        add_solid(network, "wall", 1, 300);
+        const JunctionId room = add_boundary(network, "room");
+        const JunctionId hearth = add_junction(network, "hearth");
+        const JunctionId top = add_junction(network, "top");
+        const JunctionId outdoors = add_boundary(network, "flue top");
+        Duct feed, riser, back, flue;
+        feed.square = flue.square = 1e4;
+        riser.square = back.square = 5e3;
+        back.gain = [](double) { return 6.0; };
+        flue.gain = [](double) { return 2.0; };
+        add_passage(network, "feed", room, hearth, std::move(feed), true);
+        add_passage(network, "riser", hearth, top, std::move(riser));
+        add_passage(network, "back", top, hearth, std::move(back), true);
+        add_passage(network, "flue", top, outdoors, std::move(flue));
+        Draft draft(finish(std::move(network)));
+        draft.flow.solve(draft.conditions());
+        const double x = draft.flow.inlet_flow(0), y = draft.flow.inlet_flow(1);
+        CHECK(6 - 5e3 * y * y == doctest::Approx(5e3 * (x + y) * (x + y)).epsilon(1e-4));
+        CHECK(2 - 2e4 * x * std::abs(x) == doctest::Approx(5e3 * (x + y) * (x + y)).epsilon(1e-4));
+    }
+
+    TEST_CASE("a fire's gas is in the flow that leaves") {
+        Draft draft(small_stove());
+        draft.flow.solve(draft.conditions());
+        const March& march = draft.flow.march();
+        CHECK(march.mass_flow(2) - march.mass_flow(0) == doctest::Approx(2e-4).epsilon(1e-4));
+        CHECK(draft.flow.inlet_flow() > 0);
+    }
+
+    TEST_CASE("a draw that no flow balances is said to be so") {
+        Draft draft(single_curve([](double) { return 5.0; }));
+        CHECK_THROWS_AS(draft.flow.solve(draft.conditions()), SolverError);
+    }
+}
