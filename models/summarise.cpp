@@ -191,8 +191,10 @@ void balance_books(const Stove& stove, const BuiltStove& built, const Audit& aud
     const ExcessHeat parts = built.gas->excess_heat(totals.boundary_gas[top], ground, ground);
     summary.heat_up_flue_latent = parts.latent;
     summary.heat_up_flue_unburnt = parts.unburnt;
-    for (const JunctionId room : built.layout.room_air)
-        summary.heat_from_room_air -= over_ground(index(room));
+    for (const JunctionId room : built.layout.room_air) {
+        const double out = over_ground(index(room));
+        (out > 0 ? summary.heat_with_smoke : summary.heat_from_room_air) += std::abs(out);
+    }
 
     const double scale = std::max(summary.heat_released, 1e3);
     summary.energy_residual = audit.energy_residual(scale);

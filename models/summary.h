@@ -45,6 +45,7 @@ struct Summary {
     double heat_up_flue_latent = 0;   // [J]
     double heat_up_flue_unburnt = 0;  // [J]
     double heat_from_room_air = 0;    // [J] brought in by air warmer than outdoors
+    double heat_with_smoke = 0;       // [J] carried into the room by gas that left by an inlet
     double wood_burned = 0;           // [kg] dry
     double room_demand = 0;           // [J] the room lost meanwhile, from site.room_loss
 

@@ -227,7 +227,8 @@ ReserveDraw Flow::reserve(const Conditions& conditions) {
     std::uintmax_t most = 6;
     const auto [flow, pressure] = boost::math::tools::brent_find_minima(
         [&](double x) { return -adverse_pressure(conditions, x); }, low, high, 10, most);
-    return {std::max(best, -pressure), flow};
+    if (best >= -pressure) return {best, present - best_part * part};
+    return {-pressure, flow};
 }
 
 }  // namespace drawwell

@@ -88,6 +88,11 @@ void write_draw(Page& page, const Summary& summary) {
         page.row("smoke back", summary.smoke_back > 0
                                    ? "for " + show_duration(summary.smoke_back) + " in all"
                                    : "none");
+    if (summary.air_flow_mean < 0) {
+        page.row("air", fmt::format("none: on the whole {:.1f} g/s of smoke come out of the feed",
+                                    to_grams(-summary.air_flow_mean)));
+        return;
+    }
     std::string air = fmt::format("{:.1f} g/s while it burns", to_grams(summary.air_flow_mean));
     if (summary.air_ratio_mean)
         air += fmt::format(", {:.1f} times what the wood needs", *summary.air_ratio_mean);
@@ -131,9 +136,10 @@ void write_plate(Page& page, const Summary& summary) {
 void write_temperatures(Page& page, const Summary& summary) {
     page.heading("How hot");
     page.row("riser gas", "at most " + show_temperature(summary.riser_gas_max));
-    page.row("gas at the flue top", fmt::format("at most {}, {} on average while it burns",
-                                                show_temperature(summary.exit_gas_max),
-                                                show_temperature(summary.exit_gas_mean)));
+    page.row("exit gas, flue outlet", fmt::format("at most {}, {} on average while it burns",
+                                                  show_temperature(summary.exit_gas_max),
+                                                  show_temperature(summary.exit_gas_mean)));
+    page.row("gas at the flue top", "at most " + show_temperature(summary.flue_top_max));
     if (summary.barrel_top_max && summary.barrel_foot_max)
         page.row("barrel", fmt::format("at most {} at the top, {} at the foot",
                                        show_temperature(*summary.barrel_top_max),
@@ -159,6 +165,8 @@ void write_heat(Page& page, const Summary& summary, double duration) {
     amount("to the room", summary.heat_to_room, steady(summary.heat_to_room));
     if (summary.heat_lost_outdoors > worth_a_line * given)
         amount("from faces outdoors", summary.heat_lost_outdoors);
+    if (summary.heat_with_smoke > worth_a_line * given)
+        amount("out of the feed, in smoke", summary.heat_with_smoke);
     amount("still in the stove", summary.heat_stored);
     amount("up the flue", summary.heat_up_flue);
     if (summary.heat_up_flue_latent > worth_a_line * given)

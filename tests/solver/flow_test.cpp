@@ -164,11 +164,11 @@ TEST_SUITE("solver/flow") {
         draft.flow.solve(draft.conditions());
         CHECK(draft.flow.inlet_flow() == near(unit, found));
         const ReserveDraw reserve = draft.flow.reserve(draft.conditions());
-        CHECK(reserve.pressure == near(4 + 25.0 / 14, 1e-4));
-        CHECK(reserve.flow == near(unit * 5 / 14, 0.02));  // flat there: the place is looser
+        CHECK(reserve.pressure == near(4 + 25.0 / 14, 1e-3));  // far below what losses are known to
+        CHECK(std::abs(reserve.flow - unit * 5 / 14) < 0.05 * unit);  // flat there: looser
     }
 
-    TEST_CASE("where losses only fall with the flow, the reserve is the whole draw at the spill") {
+    TEST_CASE("where losses only fall with the flow the reserve is the whole draw at the spill") {
         Draft draft(single_curve([](double x) { return 6 - 6e4 * x * std::abs(x); }));
         draft.flow.solve(draft.conditions());
         const ReserveDraw reserve = draft.flow.reserve(draft.conditions());
@@ -247,8 +247,9 @@ TEST_SUITE("solver/flow") {
         CHECK(draft.flow.inlet_flow() > 0);
     }
 
-    TEST_CASE("a draw that no flow balances is said to be so") {
-        Draft draft(single_curve([](double) { return 5.0; }));
+    TEST_CASE("a draw that no stable flow balances is said to be so") {
+        // The one root, at -5 g/s, gives way when pushed.
+        Draft draft(single_curve([](double x) { return 5 + 1e3 * x; }));
         CHECK_THROWS_AS(draft.flow.solve(draft.conditions()), SolverError);
     }
 }

@@ -96,7 +96,8 @@ TEST_SUITE("models/components/flue") {
         // A millimetre of duct rubs little; slow flow adds 500 over Re of about 76 000.
         CHECK(loss(shop, 0, flow) / unit == doctest::Approx(entrance_loss()).epsilon(0.03));
         CHECK(loss(shop, 0, -flow) / unit == doctest::Approx(-exit_loss()).epsilon(0.03));
-        const double bend = mitre_bend_loss(pi / 2);
+        // The bend is mended by slow flow's factor, at Re 76 000 in air of 500 K.
+        const double bend = mitre_bend_loss(pi / 2) * slow_bend_factor(76e3);
         CHECK(loss(shop, 1, flow) / unit == doctest::Approx(bend + exit_loss()).epsilon(0.03));
         CHECK(loss(shop, 1, -flow) / unit ==
               doctest::Approx(-bend - entrance_loss()).epsilon(0.03));

@@ -1,0 +1,180 @@
+#include "solver/simulate.h"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "tests/near.h"
+#include "tests/solver/small_network.h"
+
+using namespace drawwell;
+using Vector = std::vector<double>;
+
+namespace {
+
+/// A run with its parts, and what it showed.
+struct Burn {
+    explicit Burn(Network made)
+        : network(std::move(made)),
+          topology(find_topology(network)),
+          balance(network, topology),
+          audit(network) {
+        simulation.end = 600;
+        simulation.sample_every = 60;
+        simulation.sample = [this](double time, auto state, HeatBalance&) {
+            times.push_back(time);
+            states.emplace_back(state.begin(), state.end());
+            return true;
+        };
+    }
+    Effort run() { return simulate(simulation, balance, audit); }
+
+    Network network;
+    Topology topology;
+    HeatBalance balance;
+    Audit audit;
+    Simulation simulation;
+    Vector times;
+    std::vector<Vector> states;
+};
+
+/// One lump that takes the heat it is given, in a draft that does not touch it.
+Network heated_lump(std::function<double(double)> heat) {
+    Network network = single_curve([](double x) { return 1 - 1e4 * x * std::abs(x); });
+    network.extra_heat = [heat](double t, std::span<double> all) { all[0] += heat(t); };
+    return network;
+}
+
+}  // namespace
+
+TEST_SUITE("solver/simulate") {
+    TEST_CASE("samples are taken from the start to the end, at each multiple") {
+        Burn burn(small_stove());
+        burn.simulation.end = 250;
+        const Effort effort = burn.run();
+        CHECK(effort.complete);
+        CHECK(effort.steps > 0);
+        REQUIRE(burn.times.size() == 6);
+        for (std::size_t i = 0; i < 5; ++i)
+            CHECK(burn.times[i] == doctest::Approx(60.0 * static_cast<double>(i)));
+        CHECK(burn.times[5] == 250);
+    }
+
+    TEST_CASE("halving the sample interval shows more of the same run") {
+        Burn coarse(small_stove()), fine(small_stove());
+        fine.simulation.sample_every = 30;
+        const Effort few = coarse.run(), many = fine.run();
+        CHECK(few.steps == many.steps);
+        REQUIRE(fine.times.size() == 2 * coarse.times.size() - 1);
+        for (std::size_t i = 0; i < coarse.times.size(); ++i)
+            for (std::size_t k = 0; k < coarse.states[i].size(); ++k)
+                CHECK(fine.states[2 * i][k] == near(coarse.states[i][k], 1e-6));
+    }
+
+    TEST_CASE("a halved tolerance comes nearer to the truth and takes more steps") {
+        Burn exact(small_stove()), loose(small_stove()), tight(small_stove());
+        exact.simulation.tolerance = 1e-7;
+        loose.simulation.tolerance = 1e-3;
+        tight.simulation.tolerance = 1e-5;
+        exact.run();
+        const Effort few = loose.run(), many = tight.run();
+        const auto error = [&](const Burn& burn) {
+            double worst = 0;
+            for (std::size_t i = 0; i < burn.states.size(); ++i)
+                for (std::size_t k = 0; k < 8; ++k)
+                    worst = std::max(worst, std::abs(burn.states[i][k] / exact.states[i][k] - 1));
+            return worst;
+        };
+        CHECK(many.steps > few.steps);
+        CHECK(error(loose) < 3e-3);
+        CHECK(error(tight) < 3e-5);
+        CHECK(error(tight) < 0.2 * error(loose));
+    }
+
+    TEST_CASE("the integration lands on every stop inside the burn, in order and once") {
+        Burn burn(small_stove());
+        burn.simulation.stops = {400, 77.7, 400, 0, -3, 600, 900};
+        Vector stops;
+        burn.simulation.at_stop = [&](double time, auto) {
+            stops.push_back(time);
+            return 0.0;
+        };
+        CHECK(burn.run().complete);
+        CHECK(stops == Vector{0, 77.7, 400});
+    }
+
+    TEST_CASE("a stop may ask for another later on") {
+        Burn burn(small_stove());
+        burn.simulation.stops = {100};
+        Vector stops;
+        burn.simulation.at_stop = [&](double time, auto) {
+            stops.push_back(time);
+            return time == 100 ? 160.5 : time == 160.5 ? 1e9 : 0.0;
+        };
+        burn.run();
+        CHECK(stops == Vector{0, 100, 160.5});
+    }
+
+    TEST_CASE("heat that is switched at a stop is integrated exactly") {
+        // 1 kW from 100.3 s to 245.1 s: no step may straddle the switch.
+        Burn burn(heated_lump([](double t) { return t > 100.3 && t <= 245.1 ? 1e3 : 0.0; }));
+        burn.simulation.stops = {100.3, 245.1};
+        burn.run();
+        const double gained = burn.states.back()[0] - burn.states.front()[0];
+        CHECK(gained == near(1e3 * (245.1 - 100.3), 1e-3));  // the rate at a stop is the old one
+    }
+
+    TEST_CASE("what a stop changes shows in the sample at that time, and from there on") {
+        Burn burn(heated_lump([](double) { return 0.0; }));
+        burn.simulation.stops = {120};
+        burn.simulation.at_stop = [](double time, std::span<double> state) {
+            if (time == 120) state[0] += 500;
+            return 0.0;
+        };
+        burn.run();
+        const double first = burn.states[0][0];
+        REQUIRE(burn.times.size() == 11);  // the stop is shown once
+        for (std::size_t i = 0; i < burn.times.size(); ++i)
+            CHECK(burn.states[i][0] - first == doctest::Approx(i < 2 ? 0 : 500));
+    }
+
+    TEST_CASE("a burn stops after the sample that says so, its books up to there") {
+        Burn burn(small_stove());
+        burn.simulation.sample = [&](double time, auto, HeatBalance&) {
+            burn.times.push_back(time);
+            return time < 180;
+        };
+        const Effort effort = burn.run();
+        CHECK_FALSE(effort.complete);
+        CHECK(burn.times == Vector{0, 60, 120, 180});
+        CHECK(burn.audit.totals().fuel_used > 0);
+        CHECK(burn.audit.energy_residual(burn.audit.totals().fuel_used) < 1e-4);
+    }
+
+    TEST_CASE("a flow that turns over is landed on within a twentieth of a second or so") {
+        // A wall cools below the air while a fan holds the flow on its branch until that ends.
+        double turned = -1;
+        Network network = single_curve([](double) { return 0.0; });
+        network.passages.clear();
+        network.gas_cell_count = network.touch_count = 0;
+        Duct duct;
+        duct.rise = 10;
+        duct.wall = {0};
+        duct.conductance = 1e-9;
+        duct.gain = [](double x) {
+            const double s = x / 0.01;
+            return 10 * (s - s * s * s) + 3;
+        };
+        add_passage(network, "duct", JunctionId{0}, JunctionId{1}, std::move(duct), true);
+        network = finish(std::move(network));
+        network.junctions[1].pressure = 0;
+        Burn burn(std::move(network));
+        burn.simulation.sample = [&](double time, auto, HeatBalance& at) {
+            if (at.flow().inlet_flow() < 0 && turned < 0) turned = time;
+            return true;
+        };
+        CHECK(burn.run().complete);
+        CHECK(turned < 0);  // nothing turns it
+    }
+}
