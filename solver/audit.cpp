@@ -1,5 +1,6 @@
 #include "solver/audit.h"
 
+#include <algorithm>
 #include <cmath>
 #include <utility>
 
@@ -56,35 +57,43 @@ void Audit::open(double time, std::span<const double> state, const HeatBalance& 
         fuel_at_start_ = network_.fire->enthalpy(fuel);
         elements_at_start_ = network_.fire->elements(fuel);
     }
-    time_[2] = time;
-    gather(balance, value_[2]);
+    time_.back() = time;
+    gather(balance, value_.back());
     known_ = 1;
 }
 
 void Audit::step(double time, const HeatBalance& balance) {
-    std::swap(value_[0], value_[1]);
-    std::swap(value_[1], value_[2]);
-    time_ = {time_[1], time_[2], time};
-    gather(balance, value_[2]);
-    known_ = std::min(known_ + 1, 3);
-    const double h = time_[2] - time_[1];
-    // Over the last of three points: the trapezium, less the parabola's share above it.
-    double bend = 0, before = 1;
-    if (known_ == 3) {
-        before = time_[1] - time_[0];
-        bend = h * h * h / (6 * (h + before));
-    }
-    std::vector<double> integral(value_[2].size());
+    std::rotate(time_.begin(), time_.begin() + 1, time_.end());
+    std::rotate(value_.begin(), value_.begin() + 1, value_.end());
+    time_.back() = time;
+    gather(balance, value_.back());
+    known_ = std::min(known_ + 1, 4);
+    if (known_ > 2) add_interval(1, known_ > 3, true);
+}
+
+void Audit::add_interval(std::size_t from, bool bend_before, bool bend_after) {
+    // The trapezium less h^3/12 f'', with f'' the mean of what the neighbours on each side tell.
+    const double h = time_[from + 1] - time_[from];
+    const double weight = h * h * h / 12 / std::max(1, bend_before + bend_after);
+    const auto bend = [&](std::size_t first, std::size_t i) {
+        const double a = time_[first + 1] - time_[first], b = time_[first + 2] - time_[first + 1];
+        return 2 *
+               ((value_[first + 2][i] - value_[first + 1][i]) / b -
+                (value_[first + 1][i] - value_[first][i]) / a) /
+               (a + b);
+    };
+    std::vector<double> integral(value_[from].size());
     for (std::size_t i = 0; i < integral.size(); ++i) {
-        integral[i] = h * (value_[1][i] + value_[2][i]) / 2;
-        if (known_ == 3)
-            integral[i] -=
-                bend * ((value_[2][i] - value_[1][i]) / h - (value_[1][i] - value_[0][i]) / before);
+        integral[i] = h * (value_[from][i] + value_[from + 1][i]) / 2;
+        if (bend_before) integral[i] -= weight * bend(from - 1, i);
+        if (bend_after) integral[i] -= weight * bend(from, i);
     }
     add(integral);
 }
 
 void Audit::close(std::span<const double> state) {
+    if (known_ > 1) add_interval(2, known_ > 2, false);
+    known_ = 0;
     totals_.stored += enthalpy_of_solids(network_, state) - stored_at_start_;
     if (!network_.fire) return;
     const auto fuel = state.subspan(network_.solids.size());

@@ -9,7 +9,7 @@
 namespace drawwell {
 
 /// Keeps the books of a burn, apart from the integration: what crossed the bounds is integrated
-/// by its own quadrature (a parabola through the last three steps), what is stored is the
+/// by its own quadrature (trapezia, bent as the steps on either side tell), what is stored is the
 /// difference of end and start.
 class Audit {
   public:
@@ -43,13 +43,15 @@ class Audit {
   private:
     void gather(const HeatBalance& balance, std::vector<double>& values) const;
     void add(const std::vector<double>& integral);
+    /// Adds what crossed the bounds between a remembered step and the next.
+    void add_interval(std::size_t from, bool bend_before, bool bend_after);
 
     const Network& network_;
     Totals totals_;
     double stored_at_start_ = 0, fuel_at_start_ = 0;
     std::array<double, 4> elements_at_start_{};
-    std::array<double, 3> time_{};
-    std::array<std::vector<double>, 3> value_;
+    std::array<double, 4> time_{};  // the last steps, latest last
+    std::array<std::vector<double>, 4> value_;
     int known_ = 0;
     double gas_out_ = 0;  // [kg] that left, by whichever end
 };

@@ -55,8 +55,10 @@ class Fire {
     virtual double enthalpy(std::span<const double> fuel) const = 0;
     /// Mass [kg] of the fuel's carbon, hydrogen, oxygen and nitrogen, up to a constant.
     virtual std::array<double, 4> elements(std::span<const double> fuel) const = 0;
-    /// Diagonal of the states' Jacobian [1/s], a rough one will do.
-    virtual void rate_slopes(const View& view, std::span<double> slope) const = 0;
+    /// Diagonal of the states' Jacobian [1/s]. Rough will do, but not a slope where there is none:
+    /// a rate that does not relax would be damped without the error control seeing it.
+    virtual void rate_slopes(const View& view, std::span<const Arriving> arrived,
+                             std::span<double> slope) const = 0;
 };
 
 }  // namespace drawwell

@@ -192,7 +192,9 @@ void HeatBalance::linearise() {
     }
     couple_by_radiation();
     couple_by_gas();
-    if (network_.fire) network_.fire->rate_slopes({time_, fuel_, temperature_}, fuel_slope_);
+    if (network_.fire)
+        network_.fire->rate_slopes({time_, fuel_, temperature_}, flow_.march().arrived(),
+                                   fuel_slope_);
 }
 
 void HeatBalance::couple_by_radiation() {

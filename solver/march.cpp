@@ -7,9 +7,9 @@ namespace drawwell {
 namespace {
 
 constexpr auto no_site = static_cast<std::size_t>(-1);
-constexpr double trickle = 1e-8;  // [kg/s] of reference air that keeps a still junction defined
-constexpr int most_rounds = 40;   // through a circle of gas
-constexpr double still = 1e-3;    // [J/kg] change of enthalpy at which a circle is closed
+constexpr double trickle = 1e-10;  // [kg/s] of reference air that keeps a still junction defined
+constexpr int most_rounds = 40;    // through a circle of gas
+constexpr double still = 1e-3;     // [J/kg] change of enthalpy at which a circle is closed
 
 /// Adds a stream to what arrives; its flame counts by the oxygen it began with.
 void add(Arriving& sum, double mass_flow, const GasState& gas) {
@@ -65,6 +65,7 @@ March::March(const Network& network, const Topology& topology)
     still_air_ = first_air->gas;
     for (std::size_t j = 0; j < gas_.size(); ++j)
         gas_[j] = network.junctions[j].boundary ? network.junctions[j].gas : still_air_;
+    for (Crossing& crossing : crossing_) crossing.outlet = still_air_;  // where a circle begins
 }
 
 void March::begin(const Conditions& conditions, std::span<const double> inlet_flow,
@@ -168,6 +169,7 @@ void March::mix(std::size_t junction) {
 }
 
 const Crossing& March::cross(std::size_t p) {
+    if (passage_progress_[p] == Progress::under_way) circle_ = true;
     if (passage_progress_[p] != Progress::none) return crossing_[p];
     passage_progress_[p] = Progress::under_way;
     const Passage& passage = network_.passages[p];

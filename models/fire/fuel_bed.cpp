@@ -150,14 +150,20 @@ double FuelBed::char_at(std::size_t site, std::span<const double> fuel) const {
     return sum;
 }
 
-double FuelBed::char_rate(std::size_t site, const View& view, const Arriving& air) const {
+double FuelBed::char_wanted(double char_mass, const Arriving& air) const {
     const BedConstants& bed = shape_.constants;
-    const double per_char = oxygen_to_dioxide * (1 - bed.char_to_co.value / 2);
-    const double wanted =
-        bed.char_area.value * char_at(site, view.fuel) * air_density_at_ember *
-        air.gas.mass_fraction[o2] /
-        (per_char * (1 / bed.char_kinetic_rate.value + 1 / bed.char_transfer_rate.value));
-    return limited_by_oxygen(wanted, air.species[o2], per_char);
+    return bed.char_area.value * char_mass * air_density_at_ember * air.gas.mass_fraction[o2] /
+           (oxygen_per_char() *
+            (1 / bed.char_kinetic_rate.value + 1 / bed.char_transfer_rate.value));
+}
+
+double FuelBed::oxygen_per_char() const {
+    return oxygen_to_dioxide * (1 - shape_.constants.char_to_co.value / 2);
+}
+
+double FuelBed::char_rate(std::size_t site, const View& view, const Arriving& air) const {
+    return limited_by_oxygen(char_wanted(char_at(site, view.fuel), air), air.species[o2],
+                             oxygen_per_char());
 }
 
 Emission FuelBed::emission(std::size_t site, const View& view, const Arriving& air) const {
@@ -235,16 +241,20 @@ std::array<double, 4> FuelBed::elements(std::span<const double> fuel) const {
     return sum;
 }
 
-void FuelBed::rate_slopes(const View& view, std::span<double> slope) const {
+void FuelBed::rate_slopes(const View& view, std::span<const Arriving> arrived,
+                          std::span<double> slope) const {
     const BedConstants& bed = shape_.constants;
     for (std::size_t i = 0; i < shape_.lots.size(); ++i) {
+        const std::size_t site = shape_.lots[i].site;
         const double left = share_left(i, view.fuel);
         const double blend = left + last_splinter;
         slope[3 * i] = -1 / bed.response_time.value;
         slope[3 * i + 1] = -std::max(view.fuel[3 * i], 0.0) * last_splinter / (blend * blend) /
                            shape_.lots[i].dry_mass;
-        slope[3 * i + 2] = -bed.char_area.value * air_density_at_ember * 0.2 / oxygen_to_dioxide *
-                           bed.char_transfer_rate.value;
+        const Arriving& air = arrived[site];
+        slope[3 * i + 2] =
+            -char_wanted(1, air) * oxygen_limit_slope(char_wanted(char_at(site, view.fuel), air),
+                                                      air.species[o2], oxygen_per_char());
     }
 }
 

@@ -69,7 +69,8 @@ class FuelBed final : public WoodFire {
                std::span<double> rate, std::span<double> solid_heat) const override;
     double enthalpy(std::span<const double> fuel) const override;
     std::array<double, 4> elements(std::span<const double> fuel) const override;
-    void rate_slopes(const View& view, std::span<double> slope) const override;
+    void rate_slopes(const View& view, std::span<const Arriving> arrived,
+                     std::span<double> slope) const override;
 
     double heating_value(std::span<const double> fuel) const override;
     double dry_wood(std::span<const double> fuel) const override;
@@ -96,6 +97,9 @@ class FuelBed final : public WoodFire {
     /// Heat [W] that embers burning at that rate radiate to the walls round them.
     double glow_to_walls(double char_burning) const;
     double heat_from_walls(std::size_t site, const View& view) const;
+    /// Rate [kg/s] at which so much char [kg] would burn if oxygen did not run out.
+    double char_wanted(double char_mass, const Arriving& air) const;
+    double oxygen_per_char() const;  // [-]
     double char_rate(std::size_t site, const View& view, const Arriving& air) const;
 
     Shape shape_;

@@ -60,6 +60,11 @@ double limited_by_oxygen(double wanted, double oxygen, double oxygen_per_char) {
     return oxygen / oxygen_per_char * -std::expm1(-wanted * oxygen_per_char / oxygen);
 }
 
+double oxygen_limit_slope(double wanted, double oxygen, double oxygen_per_char) {
+    if (!(oxygen > 0)) return 0;
+    return std::exp(-std::max(wanted, 0.0) * oxygen_per_char / oxygen);
+}
+
 Flame flame_of(const Arriving& air, const Composition& added, double width, double length_factor,
                double heat_of_char, const GasModel& model) {
     const double mass = air.mass_flow + [&] {

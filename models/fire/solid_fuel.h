@@ -42,6 +42,9 @@ Vapours vapours(const SolidFuel& fuel, double moisture_dry_basis, const GasModel
 /// [kg/s], saturating smoothly at all of it. Char rate [kg/s].
 double limited_by_oxygen(double wanted, double oxygen, double oxygen_per_char);
 
+/// How much of a change in what is wanted comes through [-]: the slope of limited_by_oxygen.
+double oxygen_limit_slope(double wanted, double oxygen, double oxygen_per_char);
+
 /// What a fire leaves in the gas: its species added, and the flame begun anew there.
 Flame flame_of(const Arriving& air, const Composition& added, double width, double length_factor,
                double heat_of_char, const GasModel& model);

@@ -16,8 +16,12 @@ BurnRateFire::BurnRateFire(Shape shape, std::shared_ptr<const GasModel> model)
     : shape_(std::move(shape)), model_(std::move(model)) {}
 
 double BurnRateFire::char_rate(const View& view, const Arriving& air) const {
-    const double per_char = oxygen_to_dioxide * (1 - shape_.constants.char_to_co.value / 2);
-    return limited_by_oxygen(std::max(view.fuel[1], 0.0) / char_wait, air.species[o2], per_char);
+    return limited_by_oxygen(std::max(view.fuel[1], 0.0) / char_wait, air.species[o2],
+                             oxygen_per_char());
+}
+
+double BurnRateFire::oxygen_per_char() const {
+    return oxygen_to_dioxide * (1 - shape_.constants.char_to_co.value / 2);
 }
 
 Emission BurnRateFire::emission(std::size_t, const View& view, const Arriving& air) const {
@@ -52,9 +56,12 @@ std::array<double, 4> BurnRateFire::elements(std::span<const double> fuel) const
     return sum;
 }
 
-void BurnRateFire::rate_slopes(const View&, std::span<double> slope) const {
+void BurnRateFire::rate_slopes(const View& view, std::span<const Arriving> arrived,
+                               std::span<double> slope) const {
     slope[0] = 0;
-    slope[1] = -1 / char_wait;
+    slope[1] = -oxygen_limit_slope(std::max(view.fuel[1], 0.0) / char_wait, arrived[0].species[o2],
+                                   oxygen_per_char()) /
+               char_wait;
 }
 
 double BurnRateFire::heating_value(std::span<const double> fuel) const {

@@ -32,7 +32,8 @@ class BurnRateFire final : public WoodFire {
                std::span<double> rate, std::span<double> solid_heat) const override;
     double enthalpy(std::span<const double> fuel) const override;
     std::array<double, 4> elements(std::span<const double> fuel) const override;
-    void rate_slopes(const View& view, std::span<double> slope) const override;
+    void rate_slopes(const View& view, std::span<const Arriving> arrived,
+                     std::span<double> slope) const override;
     double heating_value(std::span<const double> fuel) const override;
     double dry_wood(std::span<const double> fuel) const override { return -fuel[0]; }
     double char_left(std::span<const double> fuel) const override { return fuel[1]; }
@@ -42,6 +43,7 @@ class BurnRateFire final : public WoodFire {
 
   private:
     double char_rate(const View& view, const Arriving& air) const;
+    double oxygen_per_char() const;  // [-]
 
     Shape shape_;
     std::shared_ptr<const GasModel> model_;
@@ -62,7 +64,10 @@ class HeatSource final : public WoodFire {
                std::span<double> rate, std::span<double> solid_heat) const override;
     double enthalpy(std::span<const double> fuel) const override { return -fuel[0]; }
     std::array<double, 4> elements(std::span<const double>) const override { return {}; }
-    void rate_slopes(const View&, std::span<double> slope) const override { slope[0] = 0; }
+    void rate_slopes(const View&, std::span<const Arriving>,
+                     std::span<double> slope) const override {
+        slope[0] = 0;
+    }
     double heating_value(std::span<const double> fuel) const override { return -fuel[0]; }
     double dry_wood(std::span<const double>) const override { return 0; }
     double char_left(std::span<const double>) const override { return 0; }

@@ -23,6 +23,7 @@ inline constexpr double solid_conductivity = 40;  // [W/(m K)]
 inline GasState gas_at(double temperature) {
     GasState gas;
     gas.enthalpy = gas_capacity * temperature;
+    gas.temperature = temperature;
     gas.mass_fraction[n2] = 1;
     return gas;
 }
@@ -115,7 +116,10 @@ class NitrogenFire final : public Fire {
     std::array<double, 4> elements(std::span<const double> fuel) const override {
         return {0, 0, 0, fuel[0]};
     }
-    void rate_slopes(const View&, std::span<double> slope) const override { slope[0] = 0; }
+    void rate_slopes(const View&, std::span<const Arriving>,
+                     std::span<double> slope) const override {
+        slope[0] = 0;
+    }
 
   private:
     std::function<double(double)> rate_;  // [kg/s] against time [s]
