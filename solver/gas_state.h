@@ -24,7 +24,7 @@ struct GasState {
     double enthalpy = 0;          // [J/kg] with heat of formation; zero: the elements at 298.15 K
     Composition mass_fraction{};  // [-]
     Flame flame{};
-    double temperature = 300;     // [K] about; where to begin when it is worked out exactly
+    double temperature = 300;  // [K] about; where to begin when it is worked out exactly
 };
 
 }  // namespace drawwell
