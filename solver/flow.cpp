@@ -13,8 +13,8 @@ namespace {
 
 using RowMajor = Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, Eigen::RowMajor>;
 
-constexpr double balanced = 1e-5;          // [Pa] a millionth of a common draw
-constexpr double same_emission = 1e-8;     // [kg/s] likewise
+constexpr double balanced = 1e-4;          // [Pa] a hundred-thousandth of a common draw
+constexpr double same_emission = 1e-7;     // [kg/s] likewise
 constexpr double settled_emission = 3e-7;  // [kg/s] along p_adv(x), worth a thousandth of a Pa
 constexpr double nudge = 1e-6;             // [kg/s] for slopes by differences
 constexpr int most_steps = 14;             // of Broyden's method before walking

@@ -150,6 +150,7 @@ void write_heat(Page& page, const Summary& summary, double duration) {
     page.heading("Heat");
     const double given = summary.heat_released + summary.heat_from_room_air;
     const auto amount = [&](std::string_view label, double heat, std::string_view more = "") {
+        if (std::abs(to_megajoules(heat)) < 0.05) heat = 0;  // no "-0.0"
         std::string value = fmt::format("{:6.1f} MJ", to_megajoules(heat));
         if (given > 0) value += fmt::format("  {:4.0f} %", to_percent(heat / given));
         page.line(fmt::format("  {:<24}{}{}{}", label, value, more.empty() ? "" : "  ", more));

@@ -117,7 +117,7 @@ Crossing GasPassage::march(const PassageInput& input, PassageRecord record, Film
 
         // Exchange with the walls: exact for a gas of constant heat capacity and films; the
         // radiation film is worked out again with the mean temperature that follows.
-        double mean = start, strides = 0;
+        double mean = start, strides = 0, about_to_leave = start;
         if (!shape.faces.empty()) {
             const FilmGas seen{
                 .temperature = start,
@@ -167,8 +167,9 @@ Crossing GasPassage::march(const PassageInput& input, PassageRecord record, Film
                                     -std::expm1(-strides);  // [J/kg]
             gas.enthalpy -= given_up;
             mean = level + flow * given_up / total;
+            about_to_leave = level + (start - level) * std::exp(-strides);
         }
-        temperature = mixture.temperature(gas.enthalpy, mean);
+        temperature = mixture.temperature(gas.enthalpy, about_to_leave);
 
         const double density = mixture.density(mean, pressure);
         const double outlet_density = mixture.density(temperature, pressure);

@@ -7,7 +7,7 @@ namespace drawwell {
 namespace {
 
 constexpr double shortest_flame = 0.05;  // [m]
-constexpr double nothing_left = 1e-9;    // [kg/kg] of oxygen demand
+constexpr double nothing_left = 1e-7;    // [kg/kg] of oxygen demand
 constexpr double tip_blur = 0.1;         // [-] of the flame's length, either side of its tip
 constexpr double freezing_blur = 25.0;   // [K] either side of the freezing temperature
 

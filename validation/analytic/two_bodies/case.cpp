@@ -11,7 +11,7 @@ namespace {
 
 constexpr double first_capacity = 4000, second_capacity = 12000;  // [J/K]
 constexpr double conductance = 10;                                // [W/K]
-constexpr double first = 500, second = 300, time = 600;           // [K], [s]
+constexpr double first = 500, second = 300, moment = 600;         // [K], [s]
 
 }  // namespace
 
@@ -23,11 +23,11 @@ TEST_SUITE("quick") {
         // Half of the resistance on either side.
         bench.network.links.push_back(
             {.a = a, .b = b, .shape_a = 2 * conductance / 50, .shape_b = 2 * conductance / 50});
-        const auto at = bench.run({time}, 1e-6).back();
+        const auto at = bench.run({moment}, 1e-6).back();
         const double mean = (first_capacity * first + second_capacity * second) /
                             (first_capacity + second_capacity);
         const double left =
-            std::exp(-time * conductance * (1 / first_capacity + 1 / second_capacity));
+            std::exp(-moment * conductance * (1 / first_capacity + 1 / second_capacity));
         compare({"analytic/two_bodies", "warmer body after 600 s [K]",
                  std::abs(at[0] - (mean + (first - mean) * left)), 0.002});
         compare({"analytic/two_bodies", "cooler body after 600 s [K]",
