@@ -11,6 +11,8 @@
 namespace drawwell {
 namespace {
 
+// [J/kg] of oxygen that embers take: carbon to dioxide, 393.51 kJ/mol (JANAF, from memory).
+constexpr double ember_heat_per_oxygen = 393.51e3 / 31.998e-3;
 constexpr double no_fuel_ratio = 99;  // [-] shown where hardly any oxygen is needed
 
 std::vector<std::size_t> listed(const std::optional<std::size_t>& passage) {
@@ -176,7 +178,7 @@ void Recorder::put_fire(double time, std::span<const double> fuel, const HeatBal
         Composition gained{};
         for (std::size_t i = 0; i < species_count; ++i)
             gained[i] = mass * after.mass_fraction[i] - before.species[i];
-        release += -gained[o2] * 12.011 / 31.998 * 393.51e3 / 12.011e-3;  // carbon to dioxide
+        release -= gained[o2] * ember_heat_per_oxygen;
         // What fuel and embers take of oxygen, all told.
         needed += oxygen_demand(gained, *built_.gas) - gained[o2];
     }

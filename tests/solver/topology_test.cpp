@@ -51,7 +51,8 @@ TEST_SUITE("solver/topology") {
         CHECK(topology.by_site[3] == Row{1});
     }
 
-    TEST_CASE("the first loop runs from the room to the flue's top; later ones avoid the flue") {
+    TEST_CASE(
+        "the first loop runs from the room to the flue's top, but later ones avoid the flue") {
         const Topology topology = find_topology(with_side_air());
         CHECK(topology.loop[0] == Row{1, 0, 1, 1});
         CHECK(topology.loop[1] == Row{-1, 1, 0, 0});

@@ -28,7 +28,8 @@ GasPassageShape annulus() {
 }  // namespace
 
 TEST_SUITE("models/components/films") {
-    TEST_CASE("in gas that goes down, a cold wall helps and a hot wall hinders; up, the reverse") {
+    TEST_CASE(
+        "in gas that goes down, a cold wall helps and a hot wall hinders, and upward the reverse") {
         const AnnulusFilm film(annulus());
         const GasCellShape cell;
         FilmGas up = gas;

@@ -144,7 +144,7 @@ TEST_SUITE("models/components/gas_passage") {
         }
     }
 
-    TEST_CASE("twice the height pulls twice as much; downward it pulls against the flow") {
+    TEST_CASE("twice the height pulls twice as much, but downward it pulls against the flow") {
         const Bench one(duct(4, 0.8, 0.4)), two(duct(4, 0.8, 0.8)), down(duct(4, 0.8, -0.4)),
             level(duct(4, 0.8, 0));
         const std::vector<double> walls{800, 700, 650, 600};

@@ -142,7 +142,7 @@ TEST_SUITE("models/components/layered_wall") {
         CHECK(wall.back_emissivity == 0.8);
     }
 
-    TEST_CASE("a held face keeps its temperature; the rest starts as cold as the wall") {
+    TEST_CASE("a held face keeps its temperature, and the rest starts as cold as the wall") {
         Workshop shop;
         const Wall wall = add_wall(shop.builder, {.name = "w",
                                                   .layers = {{"board", 0.04}},

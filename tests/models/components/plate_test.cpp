@@ -47,7 +47,7 @@ TEST_SUITE("models/components/plate") {
             }
     }
 
-    TEST_CASE("the turn is level; each ring under the barrel meets the gas once") {
+    TEST_CASE("the turn is level, and each ring under the barrel meets the gas once") {
         Workshop shop;
         build_to_plate(shop);
         const Layout& layout = shop.builder.layout;

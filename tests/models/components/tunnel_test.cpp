@@ -76,7 +76,7 @@ TEST_SUITE("models/components/tunnel") {
         CHECK(seen == 4);
     }
 
-    TEST_CASE("a narrower port costs more, both ways; a port as wide as the tunnel little") {
+    TEST_CASE("a narrower port costs more, both ways, but a port as wide as the tunnel little") {
         Stove stove = plain_stove();
         double last = 0;
         for (const double width : {0.125, 0.09, 0.06, 0.03}) {

@@ -225,7 +225,7 @@ TEST_SUITE("models/fire/fuel_bed") {
         CHECK(bed.rates()[2] == 0);
     }
 
-    TEST_CASE("lots share the air of their embers by what they hold; other places do not") {
+    TEST_CASE("lots share the air of their embers by what they hold, and other places do not") {
         FuelBed::Shape shape = shape_of({sticks(), sticks(), sticks()});
         shape.sites.push_back(shape.sites[0]);
         shape.lots[2].site = 1;

@@ -13,6 +13,7 @@
 #include "cli/read/starting_stove.h"
 #include "models/build_network.h"
 #include "models/burn.h"
+#include "solver/simulate.h"
 #include "validation/compare.h"
 
 using namespace drawwell;
