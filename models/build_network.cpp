@@ -53,31 +53,36 @@ SolidFuel mean_fuel(const Stove& stove, const Library& library) {
         .wood = mean, .char_yield = library.bed.char_yield.value, .temperature = stove.site.room};
 }
 
-void share_view(FuelSite& site, const std::vector<SolidId>& solids, std::size_t count) {
-    for (std::size_t i = 0; i < count; ++i) site.walls.emplace_back(index(solids[i]), 1.0);
+/// The first `count` solids of a row share `area` of what a site sees.
+void share_view(FuelSite& site, const std::vector<SolidId>& solids, std::size_t count,
+                double area) {
+    for (std::size_t i = 0; i < count; ++i)
+        site.walls.emplace_back(index(solids[i]), area / static_cast<double>(count));
 }
 
-/// The hearth: its wood sees the wall behind it and the first half of the tunnel; without a tunnel,
-/// the riser's foot.
+/// The hearth: its wood sees the wall behind it and the first half of the tunnel, by area; without
+/// a tunnel, the riser's foot.
 FuelSite hearth_site(const StoveBuilder& builder) {
     const Layout& layout = builder.layout;
     const Stove& stove = builder.stove;
     FuelSite site;
     const SolidRow& walls = stove.tunnel ? layout.tunnel_wall : layout.riser_inside;
     const std::size_t seen = std::max<std::size_t>(1, walls.solids.size() / (stove.tunnel ? 2 : 4));
-    share_view(site, walls.solids, seen);
-    share_view(site, layout.hearth_wall.solids, layout.hearth_wall.solids.size());
+    const double tunnel = stove.tunnel ? layout.tunnel_wall_area / 2 : 1;
+    share_view(site, walls.solids, seen, tunnel);
+    share_view(site, layout.hearth_wall.solids, layout.hearth_wall.solids.size(),
+               layout.hearth_wall_area);
     site.width = stove.tunnel           ? std::sqrt(stove.tunnel->width * stove.tunnel->height)
                  : stove.riser.bore > 0 ? stove.riser.bore
                                         : std::sqrt(stove.riser.width * stove.riser.depth);
     site.beam_length = 0.9 * site.width;  // 3.6 V/A of a long square duct
-    for (auto& [solid, share] : site.walls) share = 1 / static_cast<double>(site.walls.size());
+    for (auto& [solid, share] : site.walls) share /= tunnel + layout.hearth_wall_area;
     return site;
 }
 
 FuelSite foot_site(const SolidRow& walls, double bore) {
     FuelSite site;
-    share_view(site, walls.solids, 1);
+    share_view(site, walls.solids, 1, 1);
     site.width = bore;
     site.beam_length = 0.95 * bore;
     return site;

@@ -138,16 +138,10 @@ double Recorder::burnout(const HeatBalance& balance) const {
     for (const auto& part : {built_.layout.tunnel, built_.layout.riser}) {
         if (!part) continue;
         const Passage& passage = built_.network.passages[*part];
-        const SolidRow& row =
-            part == built_.layout.riser ? built_.layout.riser_inside : built_.layout.tunnel_wall;
         for (std::size_t i = 0; i < passage.law->cell_count(); ++i) {
             const GasCell& cell = march.cells()[passage.first_cell + i];
             if (!(cell.velocity > 1e-6)) continue;
-            const std::size_t n = row.position.size();
-            const double length =
-                n > 1 ? std::abs(row.position[n - 1] - row.position[0]) / static_cast<double>(n - 1)
-                      : row.position[0];
-            index += length / cell.velocity /
+            index += cell.length / cell.velocity /
                      carbon_monoxide_time(
                          {.temperature = cell.mean_temperature,
                           .pressure = stove_.site.pressure,
@@ -169,7 +163,7 @@ void Recorder::put_fire(double time, std::span<const double> fuel, const HeatBal
     put("flue_gas_flow", march.mass_flow(layout.flue.back()));
 
     // Burning in the gas, and the embers by the oxygen that a site's gas lost.
-    double release = 0, needed = 0;
+    double release = built_.fire ? built_.fire->plain_heat(time) : 0, needed = 0;
     for (const GasCell& cell : march.cells()) release += cell.burnt;
     for (std::size_t s = 0; s < march.arrived().size(); ++s) {
         const Arriving& before = march.arrived()[s];
@@ -178,7 +172,11 @@ void Recorder::put_fire(double time, std::span<const double> fuel, const HeatBal
         Composition gained{};
         for (std::size_t i = 0; i < species_count; ++i)
             gained[i] = mass * after.mass_fraction[i] - before.species[i];
-        release -= gained[o2] * ember_heat_per_oxygen;
+        // All the embers' carbon to dioxide, less what their carbon monoxide still holds.
+        Composition monoxide{};
+        monoxide[co] = gained[co];
+        release += (oxygen_demand(monoxide, *built_.gas) - gained[o2]) * ember_heat_per_oxygen -
+                   built_.gas->higher_heating_value(monoxide);
         // What fuel and embers take of oxygen, all told.
         needed += oxygen_demand(gained, *built_.gas) - gained[o2];
     }

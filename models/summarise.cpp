@@ -69,13 +69,15 @@ void find_smoke_back(const Results& results, Summary& summary) {
     }
 }
 
-void judge_draw(const Results& results, const Recorder& recorder, Summary& summary) {
+void judge_draw(const Stove& stove, const Results& results, const Recorder& recorder,
+                Summary& summary) {
     const Series flow(results, "feed_air_flow"), release(results, "heat_release"),
         reserve(results, "reserve_draw"), suction(results, "feed_suction");
     const double most = peak(results, release).value;
     std::size_t last = 0;
     for (std::size_t i = 0; i < results.time.size(); ++i)
         if (release[i] >= burning_share * most) last = i;
+    const bool reserve_known = stove.burn.reserve_every > 0;
     bool any = false;
     summary.draws = true;
     for (std::size_t i = 0; i <= last; ++i) {
@@ -84,7 +86,8 @@ void judge_draw(const Results& results, const Recorder& recorder, Summary& summa
         if (flow[i] <= 0) summary.draws = false;
         if (!summary.feed_suction_min || suction[i] < *summary.feed_suction_min)
             summary.feed_suction_min = suction[i];
-        if (!summary.reserve_draw_min || reserve[i] < *summary.reserve_draw_min) {
+        if (reserve_known &&
+            (!summary.reserve_draw_min || reserve[i] < *summary.reserve_draw_min)) {
             summary.reserve_draw_min = reserve[i];
             summary.reserve_draw_min_time = results.time[i];
         }
@@ -137,12 +140,16 @@ void judge_plate(const Results& results, const Layout& layout, Summary& summary)
     std::size_t best = 0;
     std::vector<double> history(results.time.size());
     CookingTime best_time;
+    double best_peak = 0;
     for (std::size_t r = 0; r < plate->width; ++r) {
         for (std::size_t i = 0; i < history.size(); ++i)
             history[i] = plate->values[i * plate->width + r];
         const CookingTime time = cooking_time(results.time, history);
-        if (r == 0 || time.fry > best_time.fry) {
+        const double hottest_here = *std::max_element(history.begin(), history.end());
+        const bool none_fries = !(time.fry > 0) && !(best_time.fry > 0);
+        if (r == 0 || time.fry > best_time.fry || (none_fries && hottest_here > best_peak)) {
             best_time = time;
+            best_peak = hottest_here;
             best = r;
         }
     }
@@ -224,7 +231,7 @@ Summary summarise(const Stove& stove, const BuiltStove& built, const Recorder& r
     Summary summary;
     const Results& results = recorder.results();
     find_smoke_back(results, summary);
-    judge_draw(results, recorder, summary);
+    judge_draw(stove, results, recorder, summary);
     judge_plate(results, built.layout, summary);
     judge_heat(stove, results, summary);
     balance_books(stove, built, audit, fuel, summary);

@@ -17,6 +17,7 @@ constexpr double balanced = 1e-4;          // [Pa] a hundred-thousandth of a com
 constexpr double same_emission = 1e-7;     // [kg/s] likewise
 constexpr double settled_emission = 3e-7;  // [kg/s] along p_adv(x), worth a thousandth of a Pa
 constexpr double nudge = 1e-6;             // [kg/s] for slopes by differences
+constexpr double breath = 1e-4;            // [kg/s] of air, some litres a minute
 constexpr int most_steps = 14;             // of Broyden's method before walking
 constexpr int most_newton = 40;
 constexpr double largest_flow = 50;                  // [kg/s] beyond any stove
@@ -193,6 +194,15 @@ void Flow::solve_by_walking(const Conditions& conditions, double push) {
 }
 
 void Flow::solve(const Conditions& conditions, double push) {
+    // Still gas stands on a knife's edge; a breath towards the flue decides where nothing else
+    // does.
+    if (std::abs(committed_.inlet[0]) < breath) {
+        const State still = committed_;
+        committed_.inlet[0] = breath;
+        solve_by_walking(conditions, push);
+        committed_ = still;
+        return;
+    }
     if (!solve_near(conditions, push)) solve_by_walking(conditions, push);
 }
 

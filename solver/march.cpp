@@ -7,9 +7,8 @@ namespace drawwell {
 namespace {
 
 constexpr auto no_site = static_cast<std::size_t>(-1);
-constexpr double trickle = 1e-10;  // [kg/s] of reference air that keeps a still junction defined
-constexpr int most_rounds = 40;    // through a circle of gas
-constexpr double still = 1e-3;     // [J/kg] change of enthalpy at which a circle is closed
+constexpr int most_rounds = 40;  // through a circle of gas
+constexpr double still = 1e-3;   // [J/kg] change of enthalpy at which a circle is closed
 
 /// Adds a stream to what arrives; its flame counts by the oxygen it began with.
 void add(Arriving& sum, double mass_flow, const GasState& gas) {
@@ -144,7 +143,7 @@ void March::mix(std::size_t junction) {
         const double inflow = ends_here ? flow_[p] : -flow_[p];
         if (inflow > 0) add(sum, inflow, cross(p).outlet);
     }
-    if (sum.mass_flow < trickle) add(sum, trickle - sum.mass_flow, still_air_);
+    if (sum.mass_flow < creeping_flow) add(sum, creeping_flow - sum.mass_flow, still_air_);
     settle(sum);
     const std::size_t site = site_of_[junction];
     if (site == no_site) {

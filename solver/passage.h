@@ -8,11 +8,15 @@
 
 namespace drawwell {
 
+/// Flow [kg/s] at which still gas is taken to creep, so that its state and heat stay defined.
+inline constexpr double creeping_flow = 1e-9;
+
 /// What a stretch of gas did between its two ends, as one cell of a passage.
 struct GasCell {
     double inlet_temperature = 0;   // [K] where the gas enters the cell, after any burning in it
     double mean_temperature = 0;    // [K] that the walls exchange heat with
     double outlet_temperature = 0;  // [K]
+    double length = 0;              // [m] along the gas
     double velocity = 0;            // [m/s] at the mean temperature, signed
     double pass_through = 0;        // [-] d outlet / d inlet temperature
     double mean_share = 0;          // [-] d mean / d inlet temperature

@@ -17,7 +17,6 @@ using constants::gravity;
 using constants::standard_pressure;
 using constants::stefan_boltzmann;
 
-constexpr double least_flow = 1e-12;    // [kg/s] below it a crossing is taken at this flow
 constexpr double luminous_from = 0.01;  // [-] of volatiles in the gas, for a full flame: our choice
 
 /// What radiates in a cell.
@@ -90,7 +89,7 @@ Crossing GasPassage::march(const PassageInput& input, PassageRecord record, Film
     const double pressure = surroundings_.pressure;
     const bool forward = input.mass_flow >= 0;
     const double direction = forward ? 1 : -1;
-    const double flow = std::max(std::abs(input.mass_flow), least_flow);
+    const double flow = std::max(std::abs(input.mass_flow), creeping_flow);
     const std::size_t count = shape_.cells.size();
 
     Crossing crossing;
@@ -199,6 +198,7 @@ Crossing GasPassage::march(const PassageInput& input, PassageRecord record, Film
         cell.inlet_temperature = inlet;
         cell.mean_temperature = mean;
         cell.outlet_temperature = temperature;
+        cell.length = shape.length;
         cell.velocity = velocity;
         cell.pass_through = std::exp(-strides);
         cell.mean_share = strides > 1e-12 ? -std::expm1(-strides) / strides : 1.0;

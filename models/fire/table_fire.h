@@ -72,6 +72,7 @@ class HeatSource final : public WoodFire {
     double dry_wood(std::span<const double>) const override { return 0; }
     double char_left(std::span<const double>) const override { return 0; }
     double pyrolysis(double, std::span<const double>) const override { return 0; }
+    double plain_heat(double time) const override { return power_(time); }
 
   private:
     Table power_;

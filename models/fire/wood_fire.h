@@ -16,6 +16,8 @@ class WoodFire : public Fire {
     virtual double char_left(std::span<const double> fuel) const = 0;
     /// Rate [kg/s] at which dry wood is lost.
     virtual double pyrolysis(double time, std::span<const double> fuel) const = 0;
+    /// Heat [W] given to the gas without burning.
+    virtual double plain_heat(double) const { return 0; }
 };
 
 }  // namespace drawwell

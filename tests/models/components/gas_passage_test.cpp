@@ -120,7 +120,7 @@ TEST_SUITE("models/components/gas_passage") {
         for (const double flow : {0.0, 1e-14, -1e-14}) {
             const Crossed air = bench.cross(flow, bench.air(300), {500, 600, 500});
             CHECK(bench.temperature(air.crossing.outlet) == near(500, 1e-6));
-            CHECK(air.cells[1].mean_temperature == near(600, 1e-6));
+            CHECK(air.cells[1].mean_temperature == near(600, 1e-5));
             // Gas that burns as it stands keeps half of what it gained in its last cell.
             const Crossed lit = bench.cross(flow, bench.flame(1100), {500, 600, 500});
             CHECK(bench.temperature(lit.crossing.outlet) > 499);
@@ -128,7 +128,8 @@ TEST_SUITE("models/components/gas_passage") {
             for (const Crossed* crossed : {&air, &lit}) {
                 CHECK(std::abs(crossed->crossing.loss) < 1e-6);
                 CHECK(crossed->crossing.buoyancy > 0);
-                for (const double heat : crossed->heat) CHECK(std::abs(heat) < 1e-4);
+                // No more than a creeping flow brings along: 4 MJ/kg with all its volatiles.
+                for (const double heat : crossed->heat) CHECK(std::abs(heat) < creeping_flow * 4e6);
                 for (const GasCell& cell : crossed->cells) CHECK(std::isfinite(cell.velocity));
             }
         }
@@ -188,7 +189,8 @@ TEST_SUITE("models/components/gas_passage") {
             CHECK(loss(-flow) == near(-loss(flow), 1e-9));
         // Near rest it is laminar: proportional to the flow, from either side.
         CHECK(loss(2e-8) == near(2 * loss(1e-8), 1e-3));
-        CHECK(loss(0) < 1e-9);
+        CHECK(loss(0) <= loss(creeping_flow));
+        CHECK(loss(0) < 1e-6);
         // Re 2300 to 4000 is 8 to 14 g/s here. A loss no steeper than the fifth power moves by
         // less than a half percent for a thousandth of the flow; a jump would not.
         for (double flow = 1e-3; flow < 0.03; flow *= 1.001) {

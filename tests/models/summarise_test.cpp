@@ -1,0 +1,200 @@
+#include "models/summarise.h"
+
+#include <doctest/doctest.h>
+
+#include <functional>
+
+#include "tests/models/plain_stove.h"
+#include "tests/near.h"
+
+using namespace drawwell;
+using namespace drawwell::tests;
+
+namespace {
+
+/// A burn written by hand: rows a minute apart, every column a function of the time.
+class HandMade {
+  public:
+    explicit HandMade(std::size_t rows, Stove the_stove = plain_stove())
+        : stove(std::move(the_stove)),
+          built_(build_network(stove, plain_library())),
+          recorder_(stove, built_) {
+        for (std::size_t i = 0; i < rows; ++i)
+            results().time.push_back(60 * static_cast<double>(i));
+        for (Column& column : results().columns)
+            column.values.assign(rows * column.width, column.unit == "K" ? 300 : 1);
+        // The recorder gives no way in, because nobody but a test has one to want.
+        oxygen(recorder_.oxygen_in()).assign(rows, 1);
+        oxygen(recorder_.oxygen_needed()).assign(rows, 1);
+    }
+
+    using Of = std::function<double(double)>;
+    HandMade& set(std::string_view name, const Of& value, std::size_t cell = 0) {
+        for (Column& column : results().columns)
+            if (column.name == name)
+                for (std::size_t i = 0; i < results().time.size(); ++i)
+                    column.values[i * column.width + cell] = value(results().time[i]);
+        return *this;
+    }
+    HandMade& set_oxygen(const Of& in, const Of& needed) {
+        for (std::size_t i = 0; i < results().time.size(); ++i) {
+            oxygen(recorder_.oxygen_in())[i] = in(results().time[i]);
+            oxygen(recorder_.oxygen_needed())[i] = needed(results().time[i]);
+        }
+        return *this;
+    }
+    Summary summary() const {
+        return summarise(stove, built_, recorder_, Audit(built_.network), {});
+    }
+    const BuiltStove& built() const { return built_; }
+
+    Stove stove;
+
+  private:
+    Results& results() { return const_cast<Results&>(recorder_.results()); }
+    static std::vector<double>& oxygen(const std::vector<double>& of) {
+        return const_cast<std::vector<double>&>(of);
+    }
+    BuiltStove built_;
+    Recorder recorder_;
+};
+
+HandMade::Of steady(double value) {
+    return [value](double) { return value; };
+}
+
+/// 1 while it burns, until the end given [s], then 0.
+HandMade::Of until(double end) {
+    return [end](double t) { return t < end ? 1.0 : 0.0; };
+}
+
+}  // namespace
+
+TEST_SUITE("models/summarise") {
+    TEST_CASE("smoke that comes out of the feed is counted along straight lines") {
+        HandMade run(20);
+        // -1 at 60 s between two rows of 1 and 3: half a minute before, a quarter after.
+        run.set("feed_air_flow", [](double t) { return t == 0 ? 1.0 : t == 60 ? -1.0 : 3.0; });
+        CHECK(run.summary().smoke_back == near(30 + 15, 1e-12));
+        CHECK(run.summary().smoke_back_first.value() == near(30, 1e-12));
+        run.set("feed_air_flow", [](double t) { return t <= 60 ? -1.0 : 1.0; });
+        CHECK(run.summary().smoke_back == near(60 + 30, 1e-12));
+        CHECK(run.summary().smoke_back_first.value() == 0);
+        run.set("feed_air_flow", steady(1));
+        CHECK(run.summary().smoke_back == 0);
+        CHECK_FALSE(run.summary().smoke_back_first);
+    }
+
+    TEST_CASE("a stove draws if its feed takes in air from five minutes on while it burns") {
+        HandMade run(60);
+        run.set("heat_release", until(1800));
+        CHECK(run.summary().draws);
+        run.set("feed_air_flow", [](double t) { return t < 300 ? -1.0 : 1.0; });
+        CHECK(run.summary().draws);  // before that it may smoke
+        run.set("feed_air_flow", [](double t) { return t >= 1800 ? -1.0 : 1.0; });
+        CHECK(run.summary().draws);  // and after
+        run.set("feed_air_flow", [](double t) { return t == 600 ? 0.0 : 1.0; });
+        CHECK_FALSE(run.summary().draws);
+        // It burns until the release last falls below a fiftieth of its peak.
+        run.set("feed_air_flow", [](double t) { return t == 2400 ? -1.0 : 1.0; });
+        run.set("heat_release", [](double t) { return t < 1800 ? 1.0 : t < 2700 ? 0.03 : 0.01; });
+        CHECK_FALSE(run.summary().draws);
+        run.set("heat_release", [](double t) { return t < 1800 ? 1.0 : 0.01; });
+        CHECK(run.summary().draws);
+        run.set("heat_release", steady(0));
+        CHECK_FALSE(run.summary().draws);  // nothing burnt
+    }
+
+    TEST_CASE("spare draw and suction are taken at their least over the same time") {
+        HandMade run(60);
+        run.set("heat_release", until(1800));
+        run.set("reserve_draw", [](double t) {
+            return t < 300 ? -9 : t == 900 ? 2 : t > 1800 ? 1 : 5;
+        });
+        run.set("feed_suction", [](double t) { return t < 300 ? -9 : t == 600 ? 0.5 : 3; });
+        const Summary summary = run.summary();
+        CHECK(summary.reserve_draw_min.value() == 2);
+        CHECK(summary.reserve_draw_min_time.value() == 900);
+        CHECK(summary.feed_suction_min.value() == 0.5);
+    }
+
+    TEST_CASE("spare draw that was not worked out is not reported as nought") {
+        Stove stove = plain_stove();
+        stove.burn.reserve_every = 0;
+        HandMade run(60, stove);
+        run.set("reserve_draw", steady(0));
+        CHECK_FALSE(run.summary().reserve_draw_min);
+        CHECK_FALSE(run.summary().reserve_draw_min_time);
+        CHECK(run.summary().draws);
+    }
+
+    TEST_CASE("the mean air ratio is all oxygen over all need, not the mean of ratios") {
+        HandMade run(60);
+        run.set("heat_release", until(1800));
+        // Half of the time 3 over 1, half 3 over 3; afterwards it no longer counts.
+        run.set_oxygen(steady(3), [](double t) { return t <= 840 ? 1 : t < 1800 ? 3 : 1e-9; });
+        const double first = 840, between = 60, second = 840;
+        const double ratio = 3 * (first + between + second) / (first + 2 * between + 3 * second);
+        CHECK(run.summary().air_ratio_mean.value() == near(ratio, 1e-12));
+        run.set_oxygen(steady(3), steady(0));
+        CHECK_FALSE(run.summary().air_ratio_mean);
+    }
+
+    TEST_CASE("means are over the time of strong burning, air by every opening") {
+        HandMade run(60);
+        run.set("heat_release", [](double t) { return t < 1800 ? 1.0 : 0.09; });
+        run.set("feed_air_flow", [](double t) { return t < 1800 ? 0.010 : 0.5; });
+        run.set("side_air_flow", [](double t) { return t < 1800 ? 0.002 : 0.5; });
+        run.set("outlet_gas_temperature", [](double t) { return t < 1800 ? 500 : 900; });
+        CHECK(run.summary().air_flow_mean == near(0.012, 1e-12));
+        CHECK(run.summary().exit_gas_mean == near(500, 1e-12));
+        CHECK(run.summary().exit_gas_max == 900);
+    }
+
+    TEST_CASE("the plate is judged ring by ring: the best is the one that fries longest") {
+        HandMade run(31);
+        const auto celsius = [](double c) { return c + constants::ice_point; };
+        const std::size_t rings = run.built().layout.plate.solids.size();
+        for (std::size_t r = 0; r < rings; ++r)
+            run.set("plate_temperature", steady(celsius(r == 0 ? 300 : r == 3 ? 200 : 150)), r);
+        const Summary summary = run.summary();
+        CHECK(summary.plate_best_ring->fry == 1800);
+        CHECK(summary.plate_best_ring_radius.value() == run.built().layout.plate.position[3]);
+        CHECK(summary.plate_centre_max.value() == celsius(300));
+        CHECK(summary.plate_rim_max.value() == celsius(150));
+        CHECK(summary.plate_time_to_fry.value() == 0);
+        // The pot covers more of the cooler rings than of the centre.
+        CHECK(summary.plate_pot->fry + summary.plate_pot->simmer == 1800);
+    }
+
+    TEST_CASE("where no ring fries, the hottest counts") {
+        HandMade run(31);
+        const std::size_t rings = run.built().layout.plate.solids.size();
+        for (std::size_t r = 0; r < rings; ++r)
+            run.set("plate_temperature", steady((r == 2 ? 130 : 70) + constants::ice_point), r);
+        const Summary summary = run.summary();
+        CHECK(summary.plate_best_ring->simmer == 1800);
+        CHECK(summary.plate_best_ring_radius.value() == run.built().layout.plate.position[2]);
+        CHECK_FALSE(summary.plate_time_to_fry);
+    }
+
+    TEST_CASE("what the stove lacks is left out") {
+        Stove stove = plain_stove();
+        stove.barrel.reset();
+        stove.plate.reset();
+        stove.flue.outlet = 0;
+        const Summary summary = HandMade(20, stove).summary();
+        CHECK_FALSE(summary.plate_centre_max);
+        CHECK_FALSE(summary.plate_best_ring);
+        CHECK_FALSE(summary.barrel_top_max);
+        CHECK(summary.riser_gas_max == 300);
+    }
+
+    TEST_CASE("the room's own need runs all the while") {
+        Stove stove = plain_stove();
+        stove.site.room_loss = 100;
+        const Summary summary = HandMade(31, stove).summary();
+        CHECK(summary.room_demand ==
+              near(100 * (stove.site.room - stove.site.outdoor) * 1800, 1e-12));
+    }
+}
