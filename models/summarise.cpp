@@ -58,9 +58,12 @@ Peak peak(const Results& results, const Series& series) {
 void find_smoke_back(const Results& results, Summary& summary) {
     const Series flow(results, "feed_air_flow");
     if (results.time.empty()) return;
-    if (flow[0] < 0) summary.smoke_back_first = results.time[0];
+    // Less than a thousandth of a gram a second is a still feed.
+    const auto still = [](double x) { return std::abs(x) < 1e-6 ? 0.0 : x; };
+    if (still(flow[0]) < 0) summary.smoke_back_first = results.time[0];
     for (std::size_t i = 1; i < results.time.size(); ++i) {
-        const double a = flow[i - 1], b = flow[i], span = results.time[i] - results.time[i - 1];
+        const double a = still(flow[i - 1]), b = still(flow[i]),
+                     span = results.time[i] - results.time[i - 1];
         if (a >= 0 && b >= 0) continue;
         const double share =
             a < 0 && b < 0 ? 1 : std::min(a, b) / (std::min(a, b) - std::max(a, b));

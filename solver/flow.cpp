@@ -18,6 +18,7 @@ constexpr double same_emission = 1e-7;     // [kg/s] likewise
 constexpr double settled_emission = 3e-7;  // [kg/s] along p_adv(x), worth a thousandth of a Pa
 constexpr double nudge = 1e-6;             // [kg/s] for slopes by differences
 constexpr double breath = 1e-4;            // [kg/s] of air, some litres a minute
+constexpr double undecided = 1e-4;         // [Pa] less than the lightest draught
 constexpr int most_steps = 14;             // of Broyden's method before walking
 constexpr int most_newton = 40;
 constexpr double largest_flow = 50;                  // [kg/s] beyond any stove
@@ -198,7 +199,9 @@ void Flow::solve(const Conditions& conditions, double push) {
     // does.
     if (std::abs(committed_.inlet[0]) < breath) {
         const State still = committed_;
-        committed_.inlet[0] = breath;
+        trial_ = committed_;
+        if (std::abs(adverse_pressure(conditions, still.inlet[0]) - push) < undecided)
+            committed_.inlet[0] = breath;
         solve_by_walking(conditions, push);
         committed_ = still;
         return;
