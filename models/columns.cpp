@@ -31,8 +31,9 @@ std::span<const ColumnInfo> all_columns() {
         ColumnInfo{"feed_suction", "Pa", "", "suction at the feed's foot against the room"},
         ColumnInfo{"flue_draft", "Pa", "", "suction at the flue outlet against the room"},
         ColumnInfo{"feed_air_speed", "m/s", "", "air speed in the feed, past the wood"},
-        ColumnInfo{"reserve_draw", "Pa", "",
-                   "spare draw: the sustained push that would turn the flow; last worked out"},
+        ColumnInfo{
+            "reserve_draw", "Pa", "",
+            "spare draw: the push that would turn the flow, walls as they are; last worked out"},
         ColumnInfo{"burnout_index", "1", "",
                    "time in the heat over the time carbon monoxide needs to burn"},
         ColumnInfo{"flue_top_temperature", "K", "", "gas at the flue top"},

@@ -125,7 +125,10 @@ void Recorder::put_draw(const HeatBalance& balance) {
         outlet += share(balance, *passages, false) - share(balance, *passages, true);
     const double outlet_height =
         stove_.barrel ? stove_.barrel_foot() + stove_.flue.outlet : stove_.riser.top;
-    put("flue_draft", room_at(outlet_height) - outlet);
+    const GasCell& first = march.cells()[built_.network.passages[layout.flue.front()].first_cell];
+    const double in_flue = air.density(first.mean_temperature, site.pressure);
+    put("flue_draft",
+        room_at(outlet_height) - (outlet - in_flue * first.velocity * first.velocity / 2));
 }
 
 double Recorder::burnout(const HeatBalance& balance) const {
@@ -180,7 +183,8 @@ void Recorder::put_fire(double time, std::span<const double> fuel, const HeatBal
         // What fuel and embers take of oxygen, all told.
         needed += oxygen_demand(gained, *built_.gas) - gained[o2];
     }
-    const double oxygen = (std::max(feed, 0.0) + std::max(side, 0.0)) * dry_air()[o2];
+    const double down_flue = std::max(-march.mass_flow(layout.flue.back()), 0.0);
+    const double oxygen = (std::max(feed, 0.0) + std::max(side, 0.0) + down_flue) * dry_air()[o2];
     oxygen_needed_.push_back(needed);
     oxygen_in_.push_back(oxygen);
     put("heat_release", release);
@@ -189,6 +193,11 @@ void Recorder::put_fire(double time, std::span<const double> fuel, const HeatBal
     put("wood_left", built_.fire ? built_.fire->dry_wood(fuel) : 0);
     put("char_left", built_.fire ? built_.fire->char_left(fuel) : 0);
     put("burnout_index", burnout(balance));
+}
+
+bool Recorder::load_between(double from, double to) const {
+    return std::any_of(built_.load_times.begin(), built_.load_times.end(),
+                       [&](const auto& load) { return load.time > from && load.time <= to; });
 }
 
 void Recorder::put_reserve(double time, std::span<const double> state, HeatBalance& balance) {
@@ -209,6 +218,7 @@ void Recorder::put_reserve(double time, std::span<const double> state, HeatBalan
             for (const double place : {-0.67, -0.33, 0.33, 0.67}) {
                 const Known& from = known_[place < 0 ? 0 : 1];
                 const Known& to = known_[place < 0 ? 1 : 2];
+                if (load_between(from.time, to.time)) continue;  // the state jumps there
                 const double part = place < 0 ? 1 + place : place;
                 for (std::size_t i = 0; i < between.size(); ++i)
                     between[i] = from.state[i] + part * (to.state[i] - from.state[i]);

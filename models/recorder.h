@@ -40,6 +40,7 @@ class Recorder {
     void put_draw(const HeatBalance& balance);
     void put_fire(double time, std::span<const double> fuel, const HeatBalance& balance);
     void put_reserve(double time, std::span<const double> state, HeatBalance& balance);
+    bool load_between(double from, double to) const;
     double burnout(const HeatBalance& balance) const;
     /// Buoyancy, or losses, of several passages together [Pa].
     double share(const HeatBalance& balance, const std::vector<std::size_t>& passages,

@@ -34,7 +34,7 @@ struct Summary {
     std::optional<double> barrel_top_max, barrel_foot_max;  // [K]
     double riser_gas_max = 0;                               // [K]
     double exit_gas_max = 0;                                // [K] at the flue outlet
-    double exit_gas_mean = 0;                               // [K] there, while it burns
+    std::optional<double> exit_gas_mean;                    // [K] there, while it burns
     double flue_top_max = 0;                                // [K] gas at the flue's top
 
     double heat_released = 0;         // [J] higher heating value of what left the wood
@@ -54,7 +54,7 @@ struct Summary {
     double element_residual = 0;  // [-] worst of C, H, O, N
     std::size_t steps = 0, rhs_evaluations = 0;
     double wall_clock = 0;             // [s] solving only, reserve included
-    std::vector<std::string> remarks;  // a load that waited, a law stretched, a limit passed
+    std::vector<std::string> remarks;  // loads that waited
 };
 
 }  // namespace drawwell

@@ -35,7 +35,6 @@ HeatBalance::HeatBalance(const Network& network, const Topology& topology)
       flow_(network, topology),
       temperature_(network.solids.size()),
       conductivity_(network.solids.size()),
-      fourth_power_(network.solids.size()),
       heat_(network.solids.size()),
       heat_capacity_(network.solids.size()),
       fuel_slope_(network.initial_fuel.size()) {

@@ -57,7 +57,7 @@ class HeatBalance {
 
     const Network& network_;
     Flow flow_;
-    std::vector<double> temperature_, conductivity_, fourth_power_, patch_, heat_;
+    std::vector<double> temperature_, conductivity_, patch_, heat_;
     std::vector<std::vector<double>> face_temperature_, face_flux_;
     std::vector<double> heat_capacity_;  // [J/K] of each solid at the linearised state
     std::vector<double> fuel_slope_;

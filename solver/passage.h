@@ -13,7 +13,7 @@ inline constexpr double creeping_flow = 1e-9;
 
 /// What a stretch of gas did between its two ends, as one cell of a passage.
 struct GasCell {
-    double inlet_temperature = 0;   // [K] where the gas enters the cell, after any burning in it
+    double inlet_temperature = 0;   // [K] where the gas enters the cell
     double mean_temperature = 0;    // [K] that the walls exchange heat with
     double outlet_temperature = 0;  // [K]
     double length = 0;              // [m] along the gas

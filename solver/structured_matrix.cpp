@@ -17,7 +17,6 @@ StructuredMatrix::StructuredMatrix(std::size_t size,
                                    std::span<const std::size_t> coupled)
     : coupled_(coupled.begin(), coupled.end()),
       place_(size, not_coupled),
-      link_count_(links.size()),
       edge_count_(links.size()),
       diagonal_(size),
       dense_(coupled.size() * coupled.size()),

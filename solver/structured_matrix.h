@@ -54,7 +54,7 @@ class StructuredMatrix {
         std::size_t row, column, edge;
     };
     std::vector<CoupledEdge> coupled_edges_;
-    std::size_t link_count_, edge_count_;
+    std::size_t edge_count_;
     std::vector<double> diagonal_, edge_, dense_;
     std::vector<double> factored_diagonal_, factored_edge_;
     std::unique_ptr<Dense> lu_;

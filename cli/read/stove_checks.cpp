@@ -145,6 +145,11 @@ void check_barrel(const Stove& stove, Checker& check) {
                   {"barrel.height", "riser.top", "plate.underside"},
                   fmt::format("the barrel ends at {}, above the riser's top at {}",
                               mm(stove.barrel_foot()), mm(riser.top)));
+    const double foot = stove.tunnel ? stove.tunnel->height / 2 : riser.foot;
+    check.require(stove.barrel_foot() >= foot - 1e-9,
+                  {"barrel.height", "plate.underside", "tunnel.height", "riser.foot"},
+                  fmt::format("the barrel reaches down to {}, below the riser's foot at {}",
+                              mm(stove.barrel_foot()), mm(foot)));
     check.require(stove.plate->diameter >= inside, {"plate.diameter", "barrel.diameter"},
                   fmt::format("the plate does not cover the barrel ({} inside)", mm(inside)));
 }

@@ -136,9 +136,11 @@ void write_plate(Page& page, const Summary& summary) {
 void write_temperatures(Page& page, const Summary& summary) {
     page.heading("How hot");
     page.row("riser gas", "at most " + show_temperature(summary.riser_gas_max));
-    page.row("exit gas, flue outlet", fmt::format("at most {}, {} on average while it burns",
-                                                  show_temperature(summary.exit_gas_max),
-                                                  show_temperature(summary.exit_gas_mean)));
+    std::string exit_gas = "at most " + show_temperature(summary.exit_gas_max);
+    if (summary.exit_gas_mean)
+        exit_gas +=
+            fmt::format(", {} on average while it burns", show_temperature(*summary.exit_gas_mean));
+    page.row("exit gas, flue outlet", exit_gas);
     page.row("gas at the flue top", "at most " + show_temperature(summary.flue_top_max));
     if (summary.barrel_top_max && summary.barrel_foot_max)
         page.row("barrel", fmt::format("at most {} at the top, {} at the foot",

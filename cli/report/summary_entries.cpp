@@ -61,7 +61,7 @@ std::vector<SummaryEntry> summary_entries(const Summary& summary) {
         {"barrel_foot_max_c", celsius(summary.barrel_foot_max)},
         {"riser_gas_max_c", to_celsius(summary.riser_gas_max)},
         {"exit_gas_max_c", to_celsius(summary.exit_gas_max)},
-        {"exit_gas_mean_c", to_celsius(summary.exit_gas_mean)},
+        {"exit_gas_mean_c", celsius(summary.exit_gas_mean)},
         {"flue_top_max_c", to_celsius(summary.flue_top_max)},
         {"wood_burned_kg", summary.wood_burned},
         {"heat_released_mj", to_megajoules(summary.heat_released)},

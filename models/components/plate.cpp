@@ -26,7 +26,7 @@ void add_plate(StoveBuilder& builder) {
     const Stove& stove = builder.stove;
     if (!stove.barrel) return;
     const Plate& plate = *stove.plate;
-    const double bore = std::sqrt(4 / pi * round_section(stove.riser.bore).area);
+    const double bore = stove.riser.bore;
     const double skin = bore / 2 + thickness(stove.riser.lining);
     const double inner = stove.barrel->diameter / 2 - thickness(stove.barrel->shell);
     const double rim = std::max(plate.diameter / 2, inner);

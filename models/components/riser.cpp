@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <utility>
 #include <vector>
 
@@ -17,16 +18,23 @@ struct Stretch {
     bool in_room = false;
 };
 
+constexpr double shortest_stretch = 0.01;  // [m] thinner cells would be all faces
+
 std::vector<Stretch> stretches(const StoveBuilder& builder, double foot, double top) {
     const Stove& stove = builder.stove;
     if (!stove.barrel) return {{foot, top, builder.cells(8), true}};
-    const double barrel_foot = stove.barrel_foot();
-    const double outlet = barrel_foot + stove.flue.outlet;
+    const double barrel_foot = std::max(foot, stove.barrel_foot());
+    const double outlet = std::max(foot, stove.barrel_foot() + stove.flue.outlet);
     std::vector<Stretch> all;
-    if (barrel_foot > foot) all.push_back({foot, barrel_foot, builder.cells(2), true});
-    if (outlet > foot)
-        all.push_back({std::max(foot, barrel_foot), outlet, builder.cells(1), false});
-    all.push_back({std::max(foot, outlet), top, builder.cells(7), false});
+    double from = foot;
+    const auto add = [&](double to, double usual, bool in_room) {
+        if (to - from < shortest_stretch) return;  // its neighbour takes it over
+        all.push_back({from, to, builder.cells(usual), in_room});
+        from = to;
+    };
+    add(barrel_foot, 2, true);
+    add(outlet, 1, false);
+    all.push_back({from, top, builder.cells(7), false});
     return all;
 }
 

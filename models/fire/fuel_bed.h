@@ -84,7 +84,8 @@ class FuelBed final : public WoodFire {
     /// them has come down into the fire.
     double foot_left(std::size_t lot, std::span<const double> fuel) const;
     double lit_area(std::size_t lot, std::span<const double> fuel) const;
-    /// How far there is a flame or an ember bed to light new wood [-], 0..1.
+    /// How far there is a flame or an ember bed to light new wood [-], 0..1. One fire lights any
+    /// other: whoever tends the stove carries it over.
     double flame_share(const View& view) const;
     /// Black flux [W/m2] of the walls seen.
     double wall_flux(const FuelSite& site, std::span<const double> temperature) const;
