@@ -63,9 +63,13 @@ void add_barrel(StoveBuilder& builder) {
     const double top = stove.riser.top, lid = stove.plate->underside;
     const double radius = barrel.diameter / 2 - thickness(barrel.shell);
     const double skin_radius = stove.riser.bore / 2 + thickness(stove.riser.lining);
-    const Material& skin_material = builder.material(stove.riser.lining.back().material);
 
-    OuterFace outside{.name = "barrel", .solids = {}, .area = {}, .length = barrel.height};
+    OuterFace outside{.name = "barrel",
+                      .solids = {},
+                      .area = {},
+                      .facing = Facing::upright_pipe,
+                      .length = barrel.height,
+                      .diameter = barrel.diameter};
     const auto note = [&](const Hoop& hoop) {
         outside.solids.push_back(hoop.back);
         outside.area.push_back(hoop.back_area);
@@ -94,7 +98,7 @@ void add_barrel(StoveBuilder& builder) {
         const double skin_area = 2 * pi * skin_radius * (upper - lower);
         const double wall_area = 2 * pi * radius * (upper - lower);
         const double exchange =
-            concentric_exchange(skin_area, wall_area, skin_material.emissivity, hoop.emissivity);
+            concentric_exchange(skin_area, wall_area, sooted_emissivity, sooted_emissivity);
         builder.network.enclosures.push_back(
             {.name = "round the riser",
              .patches = {{{layout.riser_skin.solids[i], 1}}, {{hoop.face, 1}}},
@@ -112,10 +116,13 @@ void add_barrel(StoveBuilder& builder) {
         }
         // Below the outlet the gas stands; it passes on what the lowest flowing cell brings.
         auto& faces = shape.cells.back().faces;
-        faces.push_back({index(layout.riser_skin.solids[i]), skin_area, skin_material.emissivity});
-        faces.push_back({index(hoop.face), wall_area, hoop.emissivity});
+        faces.push_back({index(layout.riser_skin.solids[i]), skin_area, sooted_emissivity});
+        faces.push_back({index(hoop.face), wall_area, sooted_emissivity});
         upper = lower;
     }
+    // The gas that turns down at the barrel's edge washes the crown as it does the first hoop.
+    shape.cells.front().faces.push_back(
+        {index(crown.face), 2 * pi * radius * (lid - top), sooted_emissivity});
     add_outer_face(builder, std::move(outside));
 
     // The lid sits on the barrel's rim.
@@ -128,20 +135,19 @@ void add_barrel(StoveBuilder& builder) {
          .shape_a = 1e9,
          .shape_b = 1e9,
          .contact = 1 / (seat_conductance * 2 * pi * radius * seat_width)});
-    add_under_plate_radiation(
-        builder, {.bore_radius = stove.riser.bore / 2,
-                  .skin_radius = skin_radius,
-                  .barrel_radius = radius,
-                  .gap = lid - top,
-                  .rings = layout.plate.solids,
-                  .ring_edge = layout.plate_edge,
-                  .plate_emissivity = builder.material(stove.plate->material).emissivity,
-                  .mouth = layout.riser_inside.solids.back(),
-                  .rim = layout.riser_skin.solids.back(),
-                  .barrel = crown.face,
-                  .below = second.face,
-                  .rim_emissivity = skin_material.emissivity,
-                  .barrel_emissivity = crown.emissivity});
+    add_under_plate_radiation(builder, {.bore_radius = stove.riser.bore / 2,
+                                        .skin_radius = skin_radius,
+                                        .barrel_radius = radius,
+                                        .gap = lid - top,
+                                        .rings = layout.plate.solids,
+                                        .ring_edge = layout.plate_edge,
+                                        .plate_emissivity = sooted_emissivity,
+                                        .mouth = layout.riser_inside.solids.back(),
+                                        .rim = layout.riser_skin.solids.back(),
+                                        .barrel = crown.face,
+                                        .below = second.face,
+                                        .rim_emissivity = sooted_emissivity,
+                                        .barrel_emissivity = sooted_emissivity});
     const JunctionId above = layout.outlet;
     layout.outlet = builder.add_junction("flue outlet");
     layout.annulus = builder.add_passage("annulus", above, layout.outlet, std::move(shape));

@@ -62,7 +62,7 @@ void add_feed(StoveBuilder& builder) {
         outside.area.push_back(wall.back_area);
         outside.emissivity = wall.back_emissivity;
     }
-    // Mouth and turn into the tunnel, both past the standing wood.
+    // Mouth and turn into the tunnel, both past the standing wood, behind which the gas spreads.
     shape.free_area =
         builder.add_setting(section.area * (feed.free_share > 0 ? feed.free_share : 1));
     builder.layout.feed_free_area = shape.free_area;
@@ -74,6 +74,7 @@ void add_feed(StoveBuilder& builder) {
     shape.losses.push_back({.at_end = true,
                             .area = 1,
                             .bend = mitre_bend_loss(constants::pi / 2),
+                            .opens_into = section.area,
                             .follows_free_area = true});
     add_outer_face(builder, std::move(outside));
     builder.layout.feed =

@@ -66,8 +66,9 @@ void add_flue(StoveBuilder& builder) {
             .name = "flue." + section.name,
             .solids = {},
             .area = {},
-            .facing = upright ? Facing::upright : Facing::level_pipe,
+            .facing = upright ? Facing::upright_pipe : Facing::level_pipe,
             .length = upright ? section.length : section.bore + 2 * thickness(section.wall),
+            .diameter = section.bore + 2 * thickness(section.wall),
             .outdoors = section.outdoors};
         GasPassageShape shape;
         for (std::size_t i = 0; i < count; ++i) {

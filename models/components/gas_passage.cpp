@@ -19,7 +19,8 @@ using constants::stefan_boltzmann;
 
 constexpr double luminous_from = 0.01;  // [-] of volatiles in the gas, for a full flame: our choice
 
-/// What radiates in a cell.
+/// What radiates in a cell at the gas's mean temperature. A flame is hotter than that mean: what it
+/// radiates above this is its radiant fraction of the heat.
 double cell_emissivity(const Composition& mass_fraction, const Mixture& mixture, double temperature,
                        double pressure, double beam_length, double flame_absorption) {
     // Gas constants of water vapour and carbon dioxide [J/(kg K)] turn mass into volume shares.
@@ -57,6 +58,9 @@ double pressure_loss(const LocalLoss& loss, double free_area, double flow, doubl
     if (loss.bend > 0)
         coefficient +=
             loss.bend * slow_bend_factor(density * std::abs(velocity) * diameter / viscosity);
+    if (loss.opens_into > area)
+        coefficient += flow >= 0 ? sudden_expansion_loss(area / loss.opens_into)
+                                 : sudden_contraction_loss(area / loss.opens_into);
     return 0.5 * velocity *
            (coefficient * density * std::abs(velocity) + loss.low_reynolds * viscosity / diameter);
 }

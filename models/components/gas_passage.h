@@ -36,6 +36,7 @@ struct LocalLoss {
     double forward = 0, reverse = 0;  // [-] coefficient with and against the passage's direction
     double bend = 0;                  // [-] of a mitre bend in fast flow, either way
     double low_reynolds = 0;          // [-] over the Reynolds number, added
+    double opens_into = 0;            // [m2] duct that `area` widens into, abruptly; 0: none
     bool follows_free_area = false;   // `area` is a share [-] of the passage's free area setting
 };
 

@@ -82,8 +82,11 @@ void add_outer_face(StoveBuilder& builder, OuterFace face) {
     const Site& site = builder.stove.site;
     const double air = face.outdoors ? site.outdoor : site.room;
     const double wind = face.outdoors ? site.wind : site.wind_at_stove;
-    const auto coefficient = [facing = face.facing, length = face.length, air, wind](double t) {
+    const auto coefficient = [facing = face.facing, length = face.length, diameter = face.diameter,
+                              air, wind](double t) {
         switch (facing) {
+            case Facing::upright_pipe:
+                return upright_pipe_outside(t, air, {length, diameter}, wind);
             case Facing::level_pipe:
                 return cylinder_outside(t, air, length, wind);
             case Facing::up:

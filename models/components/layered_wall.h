@@ -18,6 +18,9 @@ struct WallShape {
     std::optional<double> held_face;  // [K] face kept at this temperature
 };
 
+/// Emissivity of faces that flue gas has sooted: lampblack 0.95 to 0.97 in thermographic tables.
+inline constexpr double sooted_emissivity = 0.95;
+
 /// Its two faces. A face cell is half as thick as its neighbours and its node stands on the face,
 /// so that its temperature is the surface's; a metal sheet is one cell with both faces.
 struct Wall {
@@ -29,7 +32,7 @@ struct Wall {
 Wall add_wall(StoveBuilder& builder, const WallShape& shape);
 
 /// Which way an outer face looks, for the air that cools it.
-enum class Facing { upright, level_pipe, up };
+enum class Facing { upright, upright_pipe, level_pipe, up };
 
 /// An outer face that loses heat to room or outdoors.
 struct OuterFace {
@@ -38,7 +41,8 @@ struct OuterFace {
     std::vector<double> area;  // [m2]
     double emissivity = 0.9;
     Facing facing = Facing::upright;
-    double length = 1;  // [m] height, or diameter of a pipe or plate
+    double length = 1;    // [m] height, or diameter of a level pipe or plate
+    double diameter = 0;  // [m] of an upright pipe
     bool outdoors = false;
 };
 

@@ -18,8 +18,8 @@ StoveBuilder::StoveBuilder(const Stove& the_stove, const Library& the_library,
     gas.pressure = stove.site.pressure;
     gas.outdoor_density = air.density(stove.site.outdoor, gas.pressure);
     gas.flame.freezing_temperature = library.bed.freezing_temperature.value;
-    gas.radiant_fraction = library.bed.radiant_fraction.value;
     gas.flame_absorption = library.bed.flame_absorption.value;
+    gas.radiant_fraction = library.bed.radiant_fraction.value;
     room_density = air.density(stove.site.room, gas.pressure);
     network.gas_temperature = [model](const GasState& state) {
         return model->mixture(state.mass_fraction).temperature(state.enthalpy, state.temperature);

@@ -62,6 +62,15 @@ double horizontal_up_outside(double surface, double air, double diameter, double
            by_cubes(natural / length, wind_plate_nusselt(re, film.prandtl) / diameter);
 }
 
+double upright_pipe_outside(double surface, double air, const UprightPipe& pipe, double wind) {
+    const AirFilm film = air_properties(0.5 * (surface + air));
+    const double ra = film_rayleigh(film, rounded(surface - air), pipe.height);
+    const double re = std::abs(wind) * pipe.diameter / film.kinematic_viscosity;
+    const double forced = re > 0 ? wind_cylinder_nusselt(re, film.prandtl) : 0;
+    return film.conductivity * by_cubes(natural_vertical_nusselt(ra, film.prandtl) / pipe.height,
+                                        forced / pipe.diameter);
+}
+
 double cylinder_outside(double surface, double air, double diameter, double wind) {
     const AirFilm film = air_properties(0.5 * (surface + air));
     const double ra = film_rayleigh(film, rounded(surface - air), diameter);

@@ -27,6 +27,12 @@ double film_rayleigh(const AirFilm& film, double difference, double length);
 double vertical_outside(double surface, double air, double height, double wind);
 /// Level disc of a diameter [m], looking up; colder than air it follows the law of a cold plate.
 double horizontal_up_outside(double surface, double air, double diameter, double wind);
+/// Upright pipe or barrel: natural convection on its height, the wind across its diameter.
+struct UprightPipe {
+    double height = 0;    // [m]
+    double diameter = 0;  // [m]
+};
+double upright_pipe_outside(double surface, double air, const UprightPipe& pipe, double wind);
 /// Level pipe of a diameter [m].
 double cylinder_outside(double surface, double air, double diameter, double wind);
 

@@ -139,6 +139,21 @@ TEST_SUITE("solver/flow") {
         }
     }
 
+    TEST_CASE("from anywhere on a branch every push finds that branch, or the other if it ended") {
+        for (const double held : {-2.0, 0.0, 0.5, 0.9, 0.99, 0.9999})
+            for (double push = -0.95; push < 1.5; push += 0.05) {
+                Draft draft(two_branches());
+                draft.follow(-1, held * fold);
+                draft.flow.solve(draft.conditions(), push * fold);
+                CAPTURE(held);
+                CAPTURE(push);
+                if (push < 0.999)
+                    CHECK(draft.flow.inlet_flow() > unit / std::sqrt(3));
+                else if (push > 1.001)
+                    CHECK(draft.flow.inlet_flow() < -unit);
+            }
+    }
+
     TEST_CASE("leaving a branch counts as a jump until it is committed") {
         Draft draft(two_branches());
         draft.follow(-1, 0.9 * fold);

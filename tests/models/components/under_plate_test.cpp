@@ -2,6 +2,7 @@
 
 #include <doctest/doctest.h>
 
+#include "models/components/layered_wall.h"
 #include "models/components/parts.h"
 #include "solver/errors.h"
 #include "tests/models/plain_stove.h"
@@ -73,15 +74,15 @@ TEST_SUITE("models/components/under_plate") {
             REQUIRE(exchange.size() == 49);
             const double bore = sizes.bore / 2, skin = bore + sizes.lining,
                          inner = sizes.barrel / 2 - 0.0012;
-            // Mouth and open space are black, the riser's rim of board, the plate a sheet.
+            // Mouth and open space are black, the rest is sooted.
             const std::array<double, 7> absorbs{
                 1.0 * pi * bore * bore,
-                0.9 * pi * (skin * skin - bore * bore),
+                sooted_emissivity * pi * (skin * skin - bore * bore),
                 1.0 * pi * (inner * inner - skin * skin),
-                0.8 * pi * bore * bore,
-                0.8 * pi * (skin * skin - bore * bore),
-                0.8 * pi * (inner * inner - skin * skin),
-                0.8 * 2 * pi * inner * sizes.gap,
+                sooted_emissivity * pi * bore * bore,
+                sooted_emissivity * pi * (skin * skin - bore * bore),
+                sooted_emissivity * pi * (inner * inner - skin * skin),
+                sooted_emissivity * 2 * pi * inner * sizes.gap,
             };
             for (std::size_t i = 0; i < 7; ++i) {
                 double row = 0;
@@ -100,7 +101,7 @@ TEST_SUITE("models/components/under_plate") {
         const auto near_by = under_plate(close).exchange_area;
         Workshop apart(stove_of({0.15, 0.05, 0.5, 0.3, 1}));
         const auto far = under_plate(apart).exchange_area;
-        CHECK(near_by[3] > 0.7 * 0.8 * pi * 0.075 * 0.075);
+        CHECK(near_by[3] > 0.7 * sooted_emissivity * pi * 0.075 * 0.075);
         CHECK(far[3] < 0.3 * near_by[3]);
         CHECK(far[6] > 2 * near_by[6]);
     }
