@@ -44,6 +44,7 @@ Flow::Flow(const Network& network, const Topology& topology)
     committed_.emission.resize(network.fire_sites.size());
     found_ = trial_ = committed_;
     slope_.resize(topology.loop_count * topology.loop_count);
+    committed_slope_ = slope_;
 }
 
 void Flow::imbalances(const Conditions& conditions, const State& state,
@@ -74,9 +75,15 @@ void Flow::find_slopes(const Conditions& conditions, const State& at) {
 
 bool Flow::solve_near(const Conditions& conditions, double push) {
     const auto n = static_cast<Eigen::Index>(topology_.loop_count);
-    if (!slopes_known_) find_slopes(conditions, committed_);
+    // From what is committed, not from what some trial left behind: the answer depends on nothing
+    // else.
+    trial_ = committed_;
+    if (!slopes_known_) {
+        find_slopes(conditions, committed_);
+        committed_slope_ = slope_;
+    }
+    slope_ = committed_slope_;
     Eigen::Map<RowMajor> slope(slope_.data(), n, n);
-    trial_ = jumped() ? committed_ : found_;  // the last one found is nearer, as a rule
     std::vector<double> pressure, emitted;
     Eigen::VectorXd before, step;
     for (int i = 0; i < most_steps; ++i) {
@@ -216,6 +223,7 @@ bool Flow::jumped() const {
 
 void Flow::commit() {
     committed_ = found_;
+    committed_slope_ = slope_;
 }
 
 ReserveDraw Flow::reserve(const Conditions& conditions) {

@@ -64,7 +64,8 @@ class Flow {
     const Topology& topology_;
     March march_;
     State committed_, found_, trial_;
-    std::vector<double> slope_;  // [Pa s/kg] row-major, d imbalance / d inlet flow; kept over calls
+    std::vector<double> slope_;            // [Pa s/kg] row-major, d imbalance / d inlet flow
+    std::vector<double> committed_slope_;  // the same, where the present flow was committed
     bool slopes_known_ = false;
     std::size_t marches_ = 0;
 };

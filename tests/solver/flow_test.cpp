@@ -154,6 +154,22 @@ TEST_SUITE("solver/flow") {
             }
     }
 
+    TEST_CASE("a root near by that gives way when pushed is passed over for a stable one") {
+        // Held beside s = 0.3 by one curve, then given another whose roots are -1, 0.3 and 1.
+        for (const double beside : {0.301, 0.299}) {
+            bool second = false;
+            Draft draft(single_curve([&second, beside](double x) {
+                const double s = x / unit;
+                return second ? 10 * (s - 0.3) * (1 - s) * (1 + s) : 10 * (beside - s);
+            }));
+            draft.follow(0, 0);
+            REQUIRE(draft.flow.inlet_flow() == near(beside * unit, 1e-4));
+            second = true;
+            draft.flow.solve(draft.conditions());
+            CHECK(draft.flow.inlet_flow() == near((beside > 0.3 ? 1 : -1) * unit, 1e-5));
+        }
+    }
+
     TEST_CASE("leaving a branch counts as a jump until it is committed") {
         Draft draft(two_branches());
         draft.follow(-1, 0.9 * fold);
