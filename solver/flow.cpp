@@ -42,7 +42,7 @@ Flow::Flow(const Network& network, const Topology& topology)
     : network_(network), topology_(topology), march_(network, topology) {
     committed_.inlet.resize(topology.loop_count);
     committed_.emission.resize(network.fire_sites.size());
-    found_ = trial_ = committed_;
+    found_ = trial_ = pace_ = committed_;
     slope_.resize(topology.loop_count * topology.loop_count);
     committed_slope_ = slope_;
 }
@@ -77,7 +77,7 @@ bool Flow::solve_near(const Conditions& conditions, double push) {
     const auto n = static_cast<Eigen::Index>(topology_.loop_count);
     // From what is committed, not from what some trial left behind: the answer depends on nothing
     // else.
-    trial_ = committed_;
+    trial_ = expected(conditions.time);
     if (!slopes_known_) {
         find_slopes(conditions, committed_);
         committed_slope_ = slope_;
@@ -202,6 +202,11 @@ void Flow::solve_by_walking(const Conditions& conditions, double push) {
 }
 
 void Flow::solve(const Conditions& conditions, double push) {
+    find(conditions, push);
+    found_.time = conditions.time;
+}
+
+void Flow::find(const Conditions& conditions, double push) {
     // Still gas stands on a knife's edge; a breath towards the flue decides where nothing else
     // does.
     if (std::abs(committed_.inlet[0]) < breath) {
@@ -221,7 +226,22 @@ bool Flow::jumped() const {
     return move > far_flow && move > far_share * std::abs(committed_.inlet[0]);
 }
 
+Flow::State Flow::expected(double time) const {
+    State state = committed_;
+    const double ahead = time - committed_.time;
+    for (std::size_t k = 0; k < state.inlet.size(); ++k) state.inlet[k] += ahead * pace_.inlet[k];
+    for (std::size_t s = 0; s < state.emission.size(); ++s)
+        state.emission[s] += ahead * pace_.emission[s];
+    return state;
+}
+
 void Flow::commit() {
+    const double step = found_.time - committed_.time;
+    const bool smooth = step > 0 && !jumped();
+    for (std::size_t k = 0; k < found_.inlet.size(); ++k)
+        pace_.inlet[k] = smooth ? (found_.inlet[k] - committed_.inlet[k]) / step : 0;
+    for (std::size_t s = 0; s < found_.emission.size(); ++s)
+        pace_.emission[s] = smooth ? (found_.emission[s] - committed_.emission[s]) / step : 0;
     committed_ = found_;
     committed_slope_ = slope_;
 }

@@ -50,7 +50,11 @@ class Flow {
     struct State {
         std::vector<double> inlet;     // [kg/s]
         std::vector<double> emission;  // [kg/s]
+        double time = 0;               // [s]
     };
+    /// Where the committed flows are heading: they, carried on at the pace of the last step.
+    State expected(double time) const;
+    void find(const Conditions& conditions, double push);
     bool solve_near(const Conditions& conditions, double push);
     void solve_by_walking(const Conditions& conditions, double push);
     /// Imbalance of every loop at a state [Pa]; `emitted` is what the fires gave.
@@ -64,7 +68,8 @@ class Flow {
     const Topology& topology_;
     March march_;
     State committed_, found_, trial_;
-    std::vector<double> slope_;            // [Pa s/kg] row-major, d imbalance / d inlet flow
+    State pace_;                 // [kg/s per s] of the last step; nothing after a jump or a stop
+    std::vector<double> slope_;  // [Pa s/kg] row-major, d imbalance / d inlet flow
     std::vector<double> committed_slope_;  // the same, where the present flow was committed
     bool slopes_known_ = false;
     std::size_t marches_ = 0;
