@@ -31,7 +31,7 @@ constexpr double liquid_capacity = 75.3 / mole_h2o;  // [J/(kg K)]
 struct Nasa {
     Mixture::Polynomial low, high;
 };
-// GRI-Mech 3.0 as read in several agreeing public transcriptions. Nitrogen: the later NASA fit
+// GRI-Mech 3.0 as read in several agreeing public listings. Nitrogen: the later NASA fit
 // (low a1 to a5 read, the rest from memory), because the set's own is 0.17 % low at 300 K.
 constexpr std::array<Nasa, species_count> nasa{{
     {{3.53100528, -1.23660987e-4, -5.02999433e-7, 2.43530612e-9, -1.40881235e-12, -1046.97628},

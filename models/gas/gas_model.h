@@ -22,7 +22,7 @@ struct ExcessHeat {
 };
 
 /// The flue gas of wood: species properties, reactions, heats.
-/// Sources: NASA polynomials of the GRI-Mech 3.0 set (read in agreeing public transcriptions), the
+/// Sources: NASA polynomials of the GRI-Mech 3.0 set (read in agreeing public listings), the
 /// later NASA fit for nitrogen. Volatiles carry formaldehyde's heat capacity (our choice: the same
 /// three elements in nearly the proportions of wood volatiles) and close their heating value.
 class GasModel {

@@ -20,7 +20,7 @@ double friction_times_reynolds(const DuctFriction& duct);
 double annulus_laminar_constant(double k);
 
 /// Laminar constant [-] of a rectangle, `aspect` one side over the other, either way round: 56.9
-/// square, 96 plates. Shah and London's polynomial (1978), read in a public transcription.
+/// square, 96 plates. Shah and London's polynomial (1978), read in a public listing.
 /// InputError if not positive.
 double rectangle_laminar_constant(double aspect);
 

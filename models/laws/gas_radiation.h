@@ -4,7 +4,7 @@ namespace drawwell {
 
 /// Emissivity [-] of water vapour and carbon dioxide in equal parts at one atmosphere; `pressure
 /// length` [atm m] of both together times the mean beam length. Weighted sum of gray gases of
-/// Smith, Shen and Friedman (1982), read in code transcriptions; 600 to 2400 K and 0.001 to 10 atm
+/// Smith, Shen and Friedman (1982), read in code listings; 600 to 2400 K and 0.001 to 10 atm
 /// m, weights held at the range's ends beyond.
 double gas_emissivity(double temperature, double pressure_length);
 
