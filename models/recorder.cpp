@@ -104,10 +104,10 @@ void Recorder::put_draw(const HeatBalance& balance) {
     // Pressures along the path, over the outdoor column, from the room at the feed's mouth.
     const Site& site = stove_.site;
     const Mixture air = built_.gas->mixture(dry_air());
-    const double lighter = constants::gravity * (air.density(site.outdoor, site.pressure) -
+    const double lighter = constants::gravity * (air.density(site.outdoor(0), site.pressure) -
                                                  air.density(site.room, site.pressure));
     const auto room_at = [&](double height) {
-        return -site.room_suction + lighter * (height - site.room_suction_height);
+        return -site.room_suction(0) + lighter * (height - site.room_suction_height);
     };
     const double axis_height = stove_.tunnel ? stove_.tunnel->height / 2 : stove_.riser.foot;
     const double mouth = stove_.feed ? stove_.feed->mouth : axis_height;
@@ -264,7 +264,7 @@ void Recorder::sample(double time, std::span<const double> state, HeatBalance& b
     if (up)
         up_flue = march.mass_flow(last) *
                   built_.gas->enthalpy_over_ground(gas, mixture.temperature(leaving.enthalpy, 500),
-                                                   stove_.site.outdoor);
+                                                   stove_.site.outdoor(0));
     put("heat_up_flue", up_flue);
 
     put_gas("tunnel_gas_temperature", listed(layout.tunnel), balance);

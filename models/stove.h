@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "solver/steps.h"
 #include "solver/table.h"
 
 namespace drawwell {
@@ -52,6 +53,17 @@ struct SideAir {
     double slot_width = 0, slot_height = 0;  // of a slot
     int holes = 0;                           // of a row of holes, in place of a slot
     double hole_diameter = 0;
+    bool outdoors = false;   // ducted: takes its air from outdoors, else from the room
+    double duct_length = 0;  // of the duct from there, of the opening's area; 0: none
+};
+
+enum class LeakPlace { under_plate, flue_outlet, tunnel };
+
+/// A joint that is not tight: room air that gets into the gas's way, or gas that gets out.
+struct Leak {
+    std::string name;
+    double area = 0;  // [m2] open
+    LeakPlace place = LeakPlace::under_plate;
 };
 
 struct Riser {
@@ -74,6 +86,13 @@ struct Plate {
     double thickness = 0;
     double underside = 0;  // height
     std::string material;
+    double cover_resistance = 0.5;  // [m2 K/W] of a cover laid on it (schedule.plate_cover)
+};
+
+/// A short cut from under the plate to the flue outlet, with a damper of its own.
+struct Bypass {
+    double bore = 0;
+    double length = 0;
 };
 
 struct FlueSection {
@@ -90,7 +109,12 @@ struct Flue {
     double outlet = 0;                  // height of its centre above the barrel's foot
     std::vector<FlueSection> sections;  // in the order the gas meets them
     double cap_loss = 0;                // [-] velocity heads lost in a cap, besides the exit
+    std::string damper;                 // section at whose start a damper sits; empty: the first
 };
+
+/// How the pieces of a load stand, which decides how much of them is lit: apart, every side of
+/// each; bundled, the outside of the bundle.
+enum class Standing { apart, bundled };
 
 /// Wood that is put in together; a load repeats at each of its times.
 struct Load {
@@ -101,6 +125,7 @@ struct Load {
     double side = 0, length = 0;    // [m] of a square piece
     double moisture_wet_basis = 0;  // [-]
     double mass = 0;                // [kg] as fired, all pieces together
+    Standing standing = Standing::apart;
 };
 
 enum class KindlingPlace { riser_foot, feed, flue };
@@ -116,20 +141,34 @@ struct Kindling {
 /// Where the stove stands.
 struct Site {
     double room = 293.15;            // [K]
-    double outdoor = 278.15;         // [K]
+    Table outdoor{278.15};           // [K] over time [s] after lighting
     double pressure = 101325;        // [Pa] of the outdoor air at the tunnel floor
-    double wind = 0;                 // [m/s] at the flue's top
+    Table wind{0.0};                 // [m/s] at the flue's top, over time
     double wind_factor = 0;          // [-] share of the wind's pressure pushing into the flue's top
+    Table gust{0.0};                 // [m/s] of gusts there, over time; 0: none
+    double gust_factor = 0.3;        // [-] share of a gust's pressure that pushes in at worst
     double wind_at_stove = 0;        // [m/s]
-    double room_suction = 0;         // [Pa] by which the room is below outdoors
+    Table room_suction{0.0};         // [Pa] by which the room is below outdoors, over time
     double room_suction_height = 0;  // where that holds
     double room_loss = 0;            // [W/K] the room loses to outdoors; 0: not given
+};
+
+/// What is moved by hand during a burn, over time [s] after lighting. Of dampers and openings the
+/// share [-] that is left open, of covers the share that they cover.
+struct Schedule {
+    Steps damper{1.0};
+    Steps bypass{0.0};
+    Steps port{1.0};  // an insert narrows it
+    Steps side_air{1.0};
+    Steps feed_cover{0.0};
+    Steps plate_cover{0.0};
 };
 
 struct Burn {
     double duration = 3 * 3600.0;  // [s]
     double output_every = 30;      // [s]
     double reserve_every = 60;     // [s]; 0: reserve draw is not computed
+    double sustained_every = 900;  // [s]; 0: the sustained push is not computed
     double tolerance = 2e-4;       // [-] relative, of each step
     double refine = 1;             // [-] multiplies the number of cells everywhere
 };
@@ -141,9 +180,11 @@ struct Stove {
     std::optional<Tunnel> tunnel;
     std::optional<Port> port;
     std::vector<SideAir> side_air;
+    std::vector<Leak> leaks;
     Riser riser;
     std::optional<Barrel> barrel;
     std::optional<Plate> plate;
+    std::optional<Bypass> bypass;
     Flue flue;  // without sections, the gas leaves where the part before it ends
     std::vector<Load> loads;
     std::optional<Kindling> kindling;
@@ -152,6 +193,7 @@ struct Stove {
     std::string wood_kind = "ash";     // for the burn-rate table
     double wood_moisture_wet_basis = 0.16;
     Site site;
+    Schedule schedule;
     Burn burn;
 
     /// Height of the barrel's foot [m]; needs barrel and plate.

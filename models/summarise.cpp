@@ -174,7 +174,7 @@ void judge_heat(const Stove& stove, const Results& results, Summary& summary) {
     summary.riser_gas_max = *std::max_element(riser->values.begin(), riser->values.end());
     summary.exit_gas_max = peak(results, {results, "outlet_gas_temperature"}).value;
     summary.flue_top_max = peak(results, {results, "flue_top_temperature"}).value;
-    summary.room_demand = stove.site.room_loss * (stove.site.room - stove.site.outdoor) *
+    summary.room_demand = stove.site.room_loss * (stove.site.room - stove.site.outdoor(0)) *
                           (results.time.back() - results.time.front());
 }
 
@@ -191,7 +191,7 @@ void balance_books(const Stove& stove, const BuiltStove& built, const Audit& aud
 
     // Gas that crossed the bounds, over products at outdoor temperature: by mass of each species
     // and enthalpy, so that the parts add up to the books.
-    const double ground = stove.site.outdoor;
+    const double ground = stove.site.outdoor(0);
     const auto over_ground = [&](std::size_t junction) {
         return totals.boundary_heat[junction] -
                built.gas->ground_enthalpy(totals.boundary_gas[junction], ground);

@@ -67,6 +67,7 @@ void set_value(StoveDraft& draft, const FoundKey& found, const Value& value) {
                 *home = std::get<std::vector<std::string>>(value);
             },
             [&](BuildUp* home) { *home = std::get<BuildUp>(value); },
+            [&](Table* home) { *home = std::get<Table>(value); },
             [&](std::optional<Table>* home) { *home = std::get<Table>(value); },
         },
         key.field(draft, found.name, true));
@@ -90,6 +91,7 @@ std::optional<Value> get_value(StoveDraft& draft, const FoundKey& found) {
             [&](const std::vector<double>* home) { return unless_empty(*home); },
             [&](const std::vector<std::string>* home) { return unless_empty(*home); },
             [&](const BuildUp* home) { return unless_empty(*home); },
+            [](const Table* home) { return Maybe(*home); },
             [](const std::optional<Table>* home) { return *home ? Maybe(**home) : Maybe(); },
         },
         key.field(draft, found.name, false));

@@ -34,7 +34,7 @@ using Value = std::variant<double, std::string, std::vector<double>, std::vector
 /// Where in a draft a key's value lives; nothing if the part is absent.
 using Field = std::variant<std::monostate, double*, std::optional<double>*, int*, bool*,
                            KindlingPlace*, std::string*, std::vector<double>*,
-                           std::vector<std::string>*, BuildUp*, std::optional<Table>*>;
+                           std::vector<std::string>*, BuildUp*, Table*, std::optional<Table>*>;
 
 /// One thing that a stove file can say. `--set`, `list keys`, the resolved text and whatever
 /// varies, follows or fits a stove go through the same list.

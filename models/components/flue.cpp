@@ -43,7 +43,7 @@ void add_flue(StoveBuilder& builder) {
     const Stove& stove = builder.stove;
     Layout& layout = builder.layout;
     const double wind = stove.site.wind_factor * 0.5 * builder.gas.outdoor_density *
-                        stove.site.wind * stove.site.wind;
+                        stove.site.wind(0) * stove.site.wind(0);
     layout.terminal = builder.add_outdoors("flue top", wind);
     const auto& sections = stove.flue.sections;
     if (sections.empty()) {
@@ -79,7 +79,7 @@ void add_flue(StoveBuilder& builder) {
                           .layers = section.wall,
                           .face_area = area,
                           .face_radius = section.bore / 2,
-                          .temperature = section.outdoors ? stove.site.outdoor : stove.site.room,
+                          .temperature = section.outdoors ? stove.site.outdoor(0) : stove.site.room,
                           .held_face = {}});
             cell.faces.push_back({index(wall.face), area, wall.face_emissivity});
             shape.cells.push_back(std::move(cell));

@@ -80,8 +80,8 @@ Wall add_wall(StoveBuilder& builder, const WallShape& shape) {
 
 void add_outer_face(StoveBuilder& builder, OuterFace face) {
     const Site& site = builder.stove.site;
-    const double air = face.outdoors ? site.outdoor : site.room;
-    const double wind = face.outdoors ? site.wind : site.wind_at_stove;
+    const double air = face.outdoors ? site.outdoor(0) : site.room;
+    const double wind = face.outdoors ? site.wind(0) : site.wind_at_stove;
     const auto coefficient = [facing = face.facing, length = face.length, diameter = face.diameter,
                               air, wind](double t) {
         switch (facing) {

@@ -16,7 +16,7 @@ StoveBuilder::StoveBuilder(const Stove& the_stove, const Library& the_library,
     const Mixture air = model->mixture(dry_air());
     gas.model = model;
     gas.pressure = stove.site.pressure;
-    gas.outdoor_density = air.density(stove.site.outdoor, gas.pressure);
+    gas.outdoor_density = air.density(stove.site.outdoor(0), gas.pressure);
     gas.flame.freezing_temperature = library.bed.freezing_temperature.value;
     gas.flame_absorption = library.bed.flame_absorption.value;
     gas.radiant_fraction = library.bed.radiant_fraction.value;
@@ -59,9 +59,9 @@ JunctionId StoveBuilder::add_junction(const std::string& name) {
 JunctionId StoveBuilder::add_room_air(const std::string& name, double height) {
     const Site& site = stove.site;
     // The room is a column of its own: it gains on the outdoor one with height where it is warm.
-    const double pressure = -site.room_suction + constants::gravity *
-                                                     (gas.outdoor_density - room_density) *
-                                                     (height - site.room_suction_height);
+    const double pressure = -site.room_suction(0) + constants::gravity *
+                                                        (gas.outdoor_density - room_density) *
+                                                        (height - site.room_suction_height);
     GasState air{.enthalpy = gas.model->mixture(dry_air()).enthalpy(site.room),
                  .mass_fraction = dry_air()};
     network.junctions.push_back({.name = name, .boundary = true, .pressure = pressure, .gas = air});
@@ -71,7 +71,7 @@ JunctionId StoveBuilder::add_room_air(const std::string& name, double height) {
 }
 
 JunctionId StoveBuilder::add_outdoors(const std::string& name, double pressure) {
-    GasState air{.enthalpy = gas.model->mixture(dry_air()).enthalpy(stove.site.outdoor),
+    GasState air{.enthalpy = gas.model->mixture(dry_air()).enthalpy(stove.site.outdoor(0)),
                  .mass_fraction = dry_air()};
     network.junctions.push_back({.name = name, .boundary = true, .pressure = pressure, .gas = air});
     return JunctionId{network.junctions.size() - 1};

@@ -53,7 +53,7 @@ Stove burning(double wet_wood = 0.0007) {
     Stove stove = plain_stove();
     stove.burn_rate = Table(wet_wood);
     stove.side_air = {{.area = 0.0005, .height = 0.05, .name = "slot"}};
-    stove.site.room_suction = 1.5;
+    stove.site.room_suction = Table(1.5);
     stove.burn.reserve_every = 0;  // seeking spare draw leaves the gas as it was at some other flow
     return stove;
 }

@@ -195,6 +195,6 @@ TEST_SUITE("models/summarise") {
         stove.site.room_loss = 100;
         const Summary summary = HandMade(31, stove).summary();
         CHECK(summary.room_demand ==
-              near(100 * (stove.site.room - stove.site.outdoor) * 1800, 1e-12));
+              near(100 * (stove.site.room - stove.site.outdoor(0)) * 1800, 1e-12));
     }
 }

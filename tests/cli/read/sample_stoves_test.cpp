@@ -32,7 +32,7 @@ TEST_SUITE("data/stoves") {
         CHECK(stove.loads[1].times == std::vector<double>{960, 2400, 3840, 5280, 6720, 8160});
         CHECK(stove.loads[1].mass == doctest::Approx(0.73));
         CHECK(stove.loads[1].moisture_wet_basis == doctest::Approx(0.16));
-        CHECK(stove.site.wind == 2);
+        CHECK(stove.site.wind(0) == 2);
         CHECK(stove.site.pressure < 100000);
         CHECK(stove.site.room == doctest::Approx(279.15));
     }

@@ -58,7 +58,7 @@ TEST_SUITE("models/components/feed") {
 
     TEST_CASE("the mouth draws room air, at the pressure of the room at its height") {
         Stove stove = plain_stove();
-        stove.site.room_suction = 5;
+        stove.site.room_suction = Table(5);
         stove.site.room_suction_height = 1;
         Workshop shop(stove);
         add_feed(shop.builder);

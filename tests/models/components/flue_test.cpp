@@ -80,7 +80,7 @@ TEST_SUITE("models/components/flue") {
         CHECK(shop.face("flue.stack")->outdoors);
         for (const Solid& solid : shop.builder.network.solids) {
             if (solid.name.starts_with("flue.stack."))
-                CHECK(solid.initial_temperature == stove.site.outdoor);
+                CHECK(solid.initial_temperature == stove.site.outdoor(0));
             if (solid.name.starts_with("flue.level."))
                 CHECK(solid.initial_temperature == stove.site.room);
         }
@@ -135,7 +135,7 @@ TEST_SUITE("models/components/flue") {
 
     TEST_CASE("wind on the flue top pushes by its factor") {
         Stove stove = plain_stove();
-        stove.site.wind = 4;
+        stove.site.wind = Table(4);
         stove.site.wind_factor = -0.3;
         Workshop shop(stove);
         build(shop);

@@ -179,7 +179,7 @@ TEST_SUITE("models/components/layered_wall") {
                                               .outdoors = outdoors});
                 const OutsideFace& face = *shop.face("f");
                 CHECK(face.outdoors == outdoors);
-                const double air = outdoors ? shop.stove.site.outdoor : shop.stove.site.room;
+                const double air = outdoors ? shop.stove.site.outdoor(0) : shop.stove.site.room;
                 const std::vector<double> temperature{air, air + 200, air - 20};
                 std::vector<double> flux(3);
                 face.flux(temperature, flux);

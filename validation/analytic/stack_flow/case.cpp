@@ -68,7 +68,7 @@ double stove_of_one_riser(double power) {
     stove.riser.top = height;
     stove.riser.lining = {{"nothing", 0.02}};
     stove.site.room = ambient;
-    stove.site.outdoor = ambient - 1;  // else the first direction is undecided
+    stove.site.outdoor = Table(ambient - 1);  // else the first direction is undecided
     stove.heat_source = Table(power);
     stove.burn.duration = 600;
     stove.burn.output_every = 600;

@@ -33,7 +33,8 @@ double flow(double gap, double excess) {
     stove.riser.top = height;
     stove.riser.lining = {{library.materials.begin()->first, 0.02}};
     stove.riser.wall_temperature = ambient + excess;
-    stove.site.room = stove.site.outdoor = ambient;
+    stove.site.room = ambient;
+    stove.site.outdoor = Table(ambient);
     stove.burn.duration = 60;
     stove.burn.output_every = 60;
     stove.burn.reserve_every = 0;
