@@ -195,6 +195,9 @@ BuiltStove build_network(const Stove& stove, const Library& library) {
     add_riser(builder);
     add_plate(builder);
     add_barrel(builder);
+    builder.layout.flue_outlet = builder.layout.outlet;
+    add_bypass(builder);
+    add_leaks(builder);
     add_flue(builder);
     add_fire(builder, library, built.fuel, built);
     if (builder.network.fire)

@@ -5,6 +5,7 @@
 #include <boost/math/tools/minima.hpp>
 #include <boost/math/tools/toms748_solve.hpp>
 #include <cmath>
+#include <optional>
 
 #include "solver/errors.h"
 
@@ -34,6 +35,14 @@ double difference(std::span<const double> a, std::span<const double> b) {
     double most = 0;
     for (std::size_t i = 0; i < a.size(); ++i) most = std::max(most, std::abs(a[i] - b[i]));
     return most;
+}
+
+/// x of A x = b; nothing where A is singular.
+template <class Matrix, class Vector>
+std::optional<Eigen::VectorXd> solved(const Matrix& a, const Vector& b) {
+    const Eigen::PartialPivLU<Eigen::MatrixXd> lu(a);
+    if (!(lu.matrixLU().diagonal().cwiseAbs().minCoeff() > 1e-9)) return {};
+    return Eigen::VectorXd(lu.solve(b));
 }
 
 }  // namespace
@@ -88,25 +97,28 @@ bool Flow::solve_near(const Conditions& conditions, double push) {
     Eigen::VectorXd before, step;
     for (int i = 0; i < most_steps; ++i) {
         imbalances(conditions, trial_, pressure, emitted);
-        pressure[0] -= push;
+        for (std::size_t k = 0; k < pressure.size(); ++k)
+            pressure[k] -= push * topology_.gust_share[k];
         const Eigen::Map<const Eigen::VectorXd> now(pressure.data(), n);
         if (largest(pressure) < balanced && difference(emitted, trial_.emission) < same_emission) {
             // Stable where more flow is held back: the first inlet's slope, the others following.
             const auto rest = n - 1;
             double steepness = slope(0, 0);
-            if (rest > 0)
-                steepness -=
-                    (slope.block(0, 1, 1, rest) * slope.block(1, 1, rest, rest)
-                                                      .partialPivLu()
-                                                      .solve(slope.block(1, 0, rest, 1)))(0, 0);
+            if (rest > 0) {
+                const auto others =
+                    solved(slope.block(1, 1, rest, rest), slope.block(1, 0, rest, 1));
+                if (!others) return false;
+                steepness -= (slope.block(0, 1, 1, rest) * *others)(0, 0);
+            }
             found_ = trial_;
             return steepness < 0;
         }
         if (i > 0 && step.squaredNorm() > 0)
             slope += (now - before - slope * step) * step.transpose() / step.squaredNorm();
-        step = -slope.partialPivLu().solve(now);
+        const auto to_zero = solved(slope, now);
+        if (!to_zero) return false;
+        step = -*to_zero;
         before = now;
-        if (!step.allFinite()) return false;
         const double limit = std::max(2 * far_share * largest(committed_.inlet), far_flow);
         if (const double size = step.lpNorm<Eigen::Infinity>(); size > limit) step *= limit / size;
         for (Eigen::Index k = 0; k < n; ++k) trial_.inlet[static_cast<std::size_t>(k)] += step(k);
@@ -115,7 +127,8 @@ bool Flow::solve_near(const Conditions& conditions, double push) {
     return false;
 }
 
-void Flow::balance_others(const Conditions& conditions, State& state) {
+void Flow::balance_others(const Conditions& conditions, State& state,
+                          std::span<const double> share) {
     const std::size_t n = topology_.loop_count - 1;
     if (n == 0) return;
     const auto rest = static_cast<Eigen::Index>(n);
@@ -123,8 +136,11 @@ void Flow::balance_others(const Conditions& conditions, State& state) {
     Eigen::MatrixXd slope(rest, rest);
     const auto pressures = [&](Eigen::VectorXd& out) {
         march_.begin(conditions, state.inlet, state.emission);
-        for (std::size_t k = 0; k < n; ++k)
-            out(static_cast<Eigen::Index>(k)) = march_.imbalance(k + 1);
+        for (std::size_t k = 0; k < n; ++k) {
+            double& rest_of = out(static_cast<Eigen::Index>(k));
+            rest_of = march_.imbalance(k + 1);
+            if (share[k + 1] != 0) rest_of -= share[k + 1] / share[0] * march_.imbalance(0);
+        }
     };
     pressures(now);
     for (int i = 0; i < most_newton && now.lpNorm<Eigen::Infinity>() > balanced / 10; ++i) {
@@ -136,13 +152,14 @@ void Flow::balance_others(const Conditions& conditions, State& state) {
             slope.col(static_cast<Eigen::Index>(k)) = (shifted - now) / step;
             state.inlet[k + 1] = kept;
         }
-        const Eigen::VectorXd step = -slope.partialPivLu().solve(now);
-        if (!step.allFinite()) return;
+        const auto to_zero = solved(slope, now);
+        if (!to_zero) return;
+        const Eigen::VectorXd step = -*to_zero;
         const std::vector<double> from = state.inlet;
-        double share = 1;
-        for (int halving = 0; halving < 12; ++halving, share /= 2) {
+        double stride = 1;
+        for (int halving = 0; halving < 12; ++halving, stride /= 2) {
             for (std::size_t k = 0; k < n; ++k)
-                state.inlet[k + 1] = from[k + 1] + share * step(static_cast<Eigen::Index>(k));
+                state.inlet[k + 1] = from[k + 1] + stride * step(static_cast<Eigen::Index>(k));
             pressures(shifted);
             if (shifted.norm() < now.norm()) break;
         }
@@ -151,14 +168,19 @@ void Flow::balance_others(const Conditions& conditions, State& state) {
 }
 
 double Flow::adverse_pressure(const Conditions& conditions, double inlet_flow) {
+    return adverse_pressure(conditions, inlet_flow, topology_.gust_share);
+}
+
+double Flow::adverse_pressure(const Conditions& conditions, double inlet_flow,
+                              std::span<const double> share) {
     trial_.inlet[0] = inlet_flow;
     std::vector<double> emitted(trial_.emission.size());
     double pressure = 0;
     for (int i = 0; i < 8; ++i) {
-        balance_others(conditions, trial_);
+        balance_others(conditions, trial_, share);
         ++marches_;
         march_.begin(conditions, trial_.inlet, trial_.emission);
-        pressure = march_.imbalance(0);
+        pressure = march_.imbalance(0) / share[0];
         march_.complete();
         for (std::size_t s = 0; s < emitted.size(); ++s) emitted[s] = march_.emitted(s);
         const double change = difference(emitted, trial_.emission);
@@ -247,6 +269,10 @@ void Flow::commit() {
 }
 
 ReserveDraw Flow::reserve(const Conditions& conditions) {
+    return reserve(conditions, topology_.gust_share);
+}
+
+ReserveDraw Flow::reserve(const Conditions& conditions, std::span<const double> share) {
     const double present = found_.inlet[0];
     if (!(present > 0)) return {0, present};
     trial_ = found_;
@@ -255,7 +281,7 @@ ReserveDraw Flow::reserve(const Conditions& conditions) {
     double best = 0;
     int best_part = 0;
     for (int i = 1; i <= parts; ++i) {
-        const double pressure = adverse_pressure(conditions, present - i * part);
+        const double pressure = adverse_pressure(conditions, present - i * part, share);
         if (pressure > best) {
             best = pressure;
             best_part = i;
@@ -267,7 +293,7 @@ ReserveDraw Flow::reserve(const Conditions& conditions) {
     const double high = present - std::max(0, best_part - 1) * part;
     std::uintmax_t most = 6;
     const auto [flow, pressure] = boost::math::tools::brent_find_minima(
-        [&](double x) { return -adverse_pressure(conditions, x); }, low, high, 10, most);
+        [&](double x) { return -adverse_pressure(conditions, x, share); }, low, high, 10, most);
     if (best >= -pressure) return {best, present - best_part * part};
     return {-pressure, flow};
 }

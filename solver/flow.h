@@ -27,17 +27,22 @@ class Flow {
 
     Flow(const Network& network, const Topology& topology);
 
-    /// Works out the steady state met first from the committed flow, under a push [Pa] against the
-    /// first inlet's loop. SolverError if there is none.
+    /// Works out the steady state met first from the committed flow, under a push [Pa] where the
+    /// first loop leaves. SolverError if there is none.
     void solve(const Conditions& conditions, double push = 0);
     /// Whether the last state found is so far from the committed flow that a branch was left.
     bool jumped() const;
     /// The last state found becomes the present one.
     void commit();
 
-    /// p_adv(x) [Pa]: the push that balances the first inlet's loop when x [kg/s] enters there.
+    /// p_adv(x) [Pa]: the push that balances all loops when x [kg/s] enters by the first inlet.
+    /// `share`: what each loop feels of it [-], the first not zero.
+    double adverse_pressure(const Conditions& conditions, double inlet_flow,
+                            std::span<const double> share);
+    /// The same for a gust where the first loop leaves.
     double adverse_pressure(const Conditions& conditions, double inlet_flow);
     /// From the flow last found down to the spill point, where the first inlet takes in nothing.
+    ReserveDraw reserve(const Conditions& conditions, std::span<const double> share);
     ReserveDraw reserve(const Conditions& conditions);
 
     double inlet_flow(std::size_t inlet = 0) const { return found_.inlet[inlet]; }
@@ -61,8 +66,9 @@ class Flow {
     void imbalances(const Conditions& conditions, const State& state, std::vector<double>& pressure,
                     std::vector<double>& emitted);
     void find_slopes(const Conditions& conditions, const State& at);
-    /// Solves the loops after the first for the other inlets, the first inlet's flow given.
-    void balance_others(const Conditions& conditions, State& state);
+    /// Solves the loops after the first for the other inlets, the first inlet's flow given and the
+    /// push whatever balances the first loop.
+    void balance_others(const Conditions& conditions, State& state, std::span<const double> share);
 
     const Network& network_;
     const Topology& topology_;

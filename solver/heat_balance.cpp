@@ -60,13 +60,23 @@ Flow::Conditions HeatBalance::conditions(double time, std::span<const double> st
 }
 
 void HeatBalance::rates(double time, std::span<const double> state, std::span<double> rate) {
-    ++evaluations_;
     flow_.solve(conditions(time, state));
+    sum_up(rate);
+}
 
+double HeatBalance::rates_at_flow(double time, std::span<const double> state, double inlet_flow,
+                                  std::span<double> rate) {
+    const double push = flow_.adverse_pressure(conditions(time, state), inlet_flow);
+    sum_up(rate);
+    return push;
+}
+
+void HeatBalance::sum_up(std::span<double> rate) {
+    ++evaluations_;
     std::fill(heat_.begin(), heat_.end(), 0.0);
     fluxes_.extra = 0;
     if (network_.extra_heat) {
-        network_.extra_heat(time, heat_);
+        network_.extra_heat(time_, heat_);
         for (const double heat : heat_) fluxes_.extra += heat;
     }
     conduct(heat_);
@@ -74,7 +84,7 @@ void HeatBalance::rates(double time, std::span<const double> state, std::span<do
     meet_gas(heat_);
     lose_outside(heat_);
     if (network_.fire)
-        network_.fire->rates({time, fuel_, temperature_}, flow_.march().arrived(),
+        network_.fire->rates({time_, fuel_, temperature_}, flow_.march().arrived(),
                              flow_.march().cells(), rate.subspan(network_.solids.size()), heat_);
     leave_by_gas();
     fluxes_.held = 0;
@@ -134,7 +144,7 @@ void HeatBalance::lose_outside(std::span<double> heat) {
         const OutsideFace& face = network_.outside[f];
         for (std::size_t i = 0; i < face.solids.size(); ++i)
             face_temperature_[f][i] = temperature_[index(face.solids[i])];
-        face.flux(face_temperature_[f], face_flux_[f]);
+        face.flux(time_, face_temperature_[f], face_flux_[f]);
         fluxes_.outside[f] = 0;
         for (std::size_t i = 0; i < face.solids.size(); ++i) {
             const double loss = face_flux_[f][i] * face.area[i];
@@ -184,7 +194,7 @@ void HeatBalance::linearise() {
         const OutsideFace& face = network_.outside[f];
         for (double& t : face_temperature_[f]) t += warmer;
         std::vector<double> flux(face.solids.size());
-        face.flux(face_temperature_[f], flux);
+        face.flux(time_, face_temperature_[f], flux);
         for (std::size_t i = 0; i < face.solids.size(); ++i)
             matrix_->diagonal(index(face.solids[i])) +=
                 std::max(0.0, (flux[i] - face_flux_[f][i]) / warmer * face.area[i]);

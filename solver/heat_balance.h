@@ -30,6 +30,10 @@ class HeatBalance {
 
     /// Rates of change; leaves flow, fluxes and temperatures at this state.
     void rates(double time, std::span<const double> state, std::span<double> rate);
+    /// The same where x [kg/s] is made to enter by the first inlet. Returns the push [Pa] that
+    /// takes.
+    double rates_at_flow(double time, std::span<const double> state, double inlet_flow,
+                         std::span<double> rate);
     /// Takes the Jacobian at the state last given to `rates`.
     void linearise();
     /// Factors 1/(gamma h) - J at that state.
@@ -47,6 +51,7 @@ class HeatBalance {
     const Network& network() const { return network_; }
 
   private:
+    void sum_up(std::span<double> rate);
     void conduct(std::span<double> heat);
     void radiate(std::span<double> heat);
     void meet_gas(std::span<double> heat) const;

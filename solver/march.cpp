@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 namespace drawwell {
 namespace {
@@ -42,8 +43,8 @@ March::March(const Network& network, const Topology& topology)
       topology_(topology),
       at_junction_(network.junctions.size()),
       site_of_(network.junctions.size(), no_site),
+      around_at_(std::numeric_limits<double>::quiet_NaN()),
       flow_(network.passages.size()),
-      settings_(network.settings),
       emitted_(network.fire_sites.size()),
       conductance_(network.touch_count),
       given_(network.touch_count),
@@ -64,12 +65,26 @@ March::March(const Network& network, const Topology& topology)
     still_air_ = first_air->gas;
     for (std::size_t j = 0; j < gas_.size(); ++j)
         gas_[j] = network.junctions[j].boundary ? network.junctions[j].gas : still_air_;
+    around_.gas = gas_;
+    for (const Junction& junction : network.junctions)
+        around_.pressure.push_back(junction.pressure);
+    around_.settings = network.settings;
     for (Crossing& crossing : crossing_) crossing.outlet = still_air_;  // where a circle begins
+}
+
+void March::look_around(double time) {
+    if (network_.change && time != around_at_) {
+        network_.change(time, around_);
+        for (std::size_t j = 0; j < gas_.size(); ++j)
+            if (network_.junctions[j].boundary) gas_[j] = around_.gas[j];
+    }
+    around_at_ = time;
 }
 
 void March::begin(const Conditions& conditions, std::span<const double> inlet_flow,
                   std::span<const double> emission) {
     conditions_ = conditions;
+    look_around(conditions.time);
     for (std::size_t p = 0; p < flow_.size(); ++p) {
         flow_[p] = 0;
         for (std::size_t k = 0; k < inlet_flow.size(); ++k)
@@ -83,12 +98,14 @@ void March::begin(const Conditions& conditions, std::span<const double> inlet_fl
     circle_ = false;
     if (network_.fire)
         network_.fire->set({conditions.time, conditions.fuel, conditions.solid_temperature},
-                           settings_);
+                           around_.settings);
 }
 
 double March::imbalance(std::size_t loop) {
     const auto round = [&] {
-        double sum = topology_.loop_pressure[loop];
+        double sum = 0;
+        for (const Topology::End& end : topology_.loop_ends[loop])
+            sum += end.share * around_.pressure[end.junction];
         for (std::size_t p = 0; p < flow_.size(); ++p)
             if (const double share = topology_.loop[loop][p]; share != 0) {
                 const Crossing& crossing = cross(p);
@@ -176,7 +193,7 @@ const Crossing& March::cross(std::size_t p) {
     const PassageInput input{.mass_flow = flow_[p],
                              .gas = gas_of(index(upstream)),
                              .solid_temperature = conditions_.solid_temperature,
-                             .settings = settings_};
+                             .settings = around_.settings};
     const std::size_t touches = passage.law->touches().size();
     crossing_[p] = passage.law->cross(
         input, {std::span(cells_).subspan(passage.first_cell, passage.law->cell_count()),

@@ -43,7 +43,8 @@ class March {
     std::span<const GasCell> cells() const { return cells_; }
     std::span<const double> conductance() const { return conductance_; }
     std::span<const double> given() const { return given_; }
-    std::span<const double> settings() const { return settings_; }
+    /// What stands round the network and is set in it at the time of the last `begin`.
+    const Surroundings& surroundings() const { return around_; }
     /// Passages in the order they were worked out: upstream first.
     const std::vector<std::size_t>& order() const { return order_; }
 
@@ -52,6 +53,7 @@ class March {
     const GasState& gas_of(std::size_t junction);
     const Crossing& cross(std::size_t passage);
     void mix(std::size_t junction);
+    void look_around(double time);
 
     const Network& network_;
     const Topology& topology_;
@@ -60,7 +62,9 @@ class March {
 
     GasState still_air_;  // what a junction holds that nothing flows into
     Conditions conditions_;
-    std::vector<double> flow_, settings_, emitted_, conductance_, given_;
+    Surroundings around_;
+    double around_at_;  // [s] the time they are of
+    std::vector<double> flow_, emitted_, conductance_, given_;
     std::vector<GasState> gas_;
     std::vector<Crossing> crossing_;
     std::vector<Arriving> arrived_;

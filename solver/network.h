@@ -38,14 +38,15 @@ struct ConductionLink {
     double contact = 0;               // [K/W] resistance between them
 };
 
-/// Heat from solids to surroundings of fixed temperature, one call for all cells of a face.
+/// Heat from solids to the surroundings, one call for all cells of a face.
 struct OutsideFace {
     std::string name;
     bool outdoors = false;  // else the heat goes to the room
     std::vector<SolidId> solids;
     std::vector<double> area;  // [m2]
-    /// Flux [W/m2] leaving a face of that temperature [K].
-    std::function<void(std::span<const double> temperature, std::span<double> flux)> flux;
+    /// Flux [W/m2] leaving a face of that temperature [K] at a time [s].
+    std::function<void(double time, std::span<const double> temperature, std::span<double> flux)>
+        flux;
 };
 
 /// Gray surfaces that see each other. Patches are fixed in number; each spreads over solids.
@@ -65,6 +66,13 @@ struct Junction {
     bool boundary = false;
     double pressure = 0;  // [Pa] boundary: over the outdoor column at the same height
     GasState gas{};       // boundary: what enters there
+};
+
+/// What the network finds round it at an instant; it begins as the junctions and settings say.
+struct Surroundings {
+    std::vector<double> pressure;  // [Pa] of each junction that is a boundary
+    std::vector<GasState> gas;     // that enters at each
+    std::vector<double> settings;  // what is set from outside, unless the fire sets it
 };
 
 /// A stretch of the gas path between two junctions.
@@ -88,6 +96,8 @@ struct Network {
     std::unique_ptr<Fire> fire;
     std::vector<JunctionId> fire_sites;
     std::vector<double> settings;  // what is set from outside, unless the fire sets it
+    /// Writes what differs at a time [s] into the surroundings; empty: nothing changes. Pure.
+    std::function<void(double time, Surroundings& around)> change;
     std::vector<double> initial_fuel;
     /// Enthalpy [J/kg] to temperature [K]; kept here because what gas is made of is not ours.
     std::function<double(const GasState&)> gas_temperature;

@@ -38,10 +38,14 @@ double error_size(const Network& network, double tolerance, std::span<const doub
     return std::sqrt(sum / static_cast<double>(state.size()));
 }
 
+/// `until`: the end of the stretch. What changes at once then is not yet seen at it.
 StiffSystem make_system(const Simulation& simulation, HeatBalance& balance, Audit& audit,
-                        bool& fresh) {
+                        bool& fresh, const double& until) {
     return {
-        .rates = [&](double time, auto state, auto rate) { balance.rates(time, state, rate); },
+        .rates =
+            [&](double time, auto state, auto rate) {
+                balance.rates(std::min(time, std::nextafter(until, 0.0)), state, rate);
+            },
         .linearise = [&] { balance.linearise(); },
         .factor = [&](double gamma_step) { balance.factor(gamma_step); },
         .solve = [&](auto x) { balance.solve(x); },
@@ -85,7 +89,8 @@ Effort simulate(const Simulation& simulation, HeatBalance& balance, Audit& audit
 
     Effort effort;
     bool fresh = true;
-    const StiffSystem system = make_system(simulation, balance, audit, fresh);
+    double until = 0;
+    const StiffSystem system = make_system(simulation, balance, audit, fresh, until);
     const auto is_sample = [&](double time) {
         return std::abs(std::remainder(time, simulation.sample_every)) < 1e-6 ||
                time == simulation.end;
@@ -98,6 +103,7 @@ Effort simulate(const Simulation& simulation, HeatBalance& balance, Audit& audit
                 stops.insert(place, again);
         }
         fresh = true;
+        until = stops[i + 1];
         const auto times = times_between(stops[i], stops[i + 1], simulation.sample_every);
         Rosenbrock stepper(longest_step);
         double seen = -1;
@@ -105,7 +111,7 @@ Effort simulate(const Simulation& simulation, HeatBalance& balance, Audit& audit
             if (time == seen || !is_sample(time) || (time == stops[i + 1] && i + 2 < stops.size()))
                 return;  // the start of the next stretch shows the state after the stop
             seen = time;
-            balance.rates(time, at, rate);
+            balance.rates(std::min(time, std::nextafter(until, 0.0)), at, rate);
             if (!simulation.sample(time, at, balance)) throw Stopped{};
         };
         try {

@@ -49,15 +49,16 @@ void add_way(const Tree& tree, std::size_t from, double amount, std::vector<doub
         flow[tree.parent_passage[v]] += amount * tree.sign[v];
 }
 
-double boundary_pressure(const Network& network, const std::vector<double>& way) {
-    double pressure = 0;
+std::vector<Topology::End> ends_of(const Network& network, const std::vector<double>& way) {
+    std::vector<Topology::End> ends;
     for (std::size_t p = 0; p < way.size(); ++p) {
-        const Junction& from = network.junctions[index(network.passages[p].from)];
-        const Junction& to = network.junctions[index(network.passages[p].to)];
-        if (from.boundary) pressure += way[p] * from.pressure;
-        if (to.boundary) pressure -= way[p] * to.pressure;
+        if (way[p] == 0) continue;
+        const std::size_t from = index(network.passages[p].from);
+        const std::size_t to = index(network.passages[p].to);
+        if (network.junctions[from].boundary) ends.push_back({from, way[p]});
+        if (network.junctions[to].boundary) ends.push_back({to, -way[p]});
     }
-    return pressure;
+    return ends;
 }
 
 std::ptrdiff_t length(const std::vector<double>& way) {
@@ -98,15 +99,29 @@ Topology find_topology(const Network& network) {
                            std::minus<>());
             if (length(shorter) < length(loop)) loop = std::move(shorter);
         }
-        topology.loop_pressure.push_back(boundary_pressure(network, loop));
+        topology.loop_ends.push_back(ends_of(network, loop));
         topology.loop.push_back(std::move(loop));
     }
+    for (const Topology::End& end : topology.loop_ends[0])
+        if (end.share < 0) {
+            topology.gust_share = topology.suction_share({JunctionId{end.junction}});
+            for (double& share : topology.gust_share) share = -share;
+        }
     for (const JunctionId site : network.fire_sites) {
         std::vector<double> way(n);
         add_way(tree, vertex(network, site), 1, way);
         for (std::size_t p = 0; p < n; ++p) topology.by_site[p].push_back(way[p]);
     }
     return topology;
+}
+
+std::vector<double> Topology::suction_share(const std::vector<JunctionId>& boundaries) const {
+    std::vector<double> shares(loop_count);
+    for (std::size_t k = 0; k < loop_count; ++k)
+        for (const End& end : loop_ends[k])
+            for (const JunctionId id : boundaries)
+                if (index(id) == end.junction) shares[k] += end.share;
+    return shares;
 }
 
 }  // namespace drawwell

@@ -54,7 +54,7 @@ void Bench::add_face(SolidId solid, double area, std::function<double(double)> f
     face.name = "face";
     face.solids = {solid};
     face.area = {area};
-    face.flux = [flux = std::move(flux)](std::span<const double> temperature,
+    face.flux = [flux = std::move(flux)](double, std::span<const double> temperature,
                                          std::span<double> out) { out[0] = flux(temperature[0]); };
     network.outside.push_back(std::move(face));
 }

@@ -14,6 +14,13 @@ double axis_height(const Stove& stove) {
     return stove.tunnel ? stove.tunnel->height / 2 : stove.riser.foot;
 }
 
+/// The share left open where a cover takes the rest.
+Steps uncovered(const Steps& cover) {
+    std::vector<double> open = cover.value();
+    for (double& share : open) share = 1 - share;
+    return {cover.time(), open};
+}
+
 }  // namespace
 
 void add_feed(StoveBuilder& builder) {
@@ -70,7 +77,10 @@ void add_feed(StoveBuilder& builder) {
                             .forward = entrance_loss(),
                             .reverse = exit_loss(),
                             .low_reynolds = low_reynolds_loss,
-                            .follows_free_area = true});
+                            .follows_free_area = true,
+                            .share_before = 0});
+    if (is_moved(stove.schedule.feed_cover, 0))
+        shape.losses.back().open = builder.add_open_share(uncovered(stove.schedule.feed_cover));
     shape.losses.push_back({.at_end = true,
                             .area = 1,
                             .bend = mitre_bend_loss(constants::pi / 2),
@@ -79,17 +89,6 @@ void add_feed(StoveBuilder& builder) {
     add_outer_face(builder, std::move(outside));
     builder.layout.feed =
         builder.add_passage("feed", room, builder.layout.hearth, std::move(shape), true);
-}
-
-void add_side_air(StoveBuilder& builder) {
-    for (const SideAir& air : builder.stove.side_air) {
-        const std::string name = "side_air." + air.name;
-        const JunctionId room = builder.add_room_air("room at " + name, air.height);
-        GasPassageShape hole = opening(air.area, hole_loss());
-        hole.cells.front().rise = axis_height(builder.stove) - air.height;
-        builder.layout.side_air.push_back(
-            builder.add_passage(name, room, builder.layout.hearth, std::move(hole), true));
-    }
 }
 
 }  // namespace drawwell

@@ -42,9 +42,11 @@ void add_entry(const FlueSection& section, const FlueSection* before, bool after
 void add_flue(StoveBuilder& builder) {
     const Stove& stove = builder.stove;
     Layout& layout = builder.layout;
-    const double wind = stove.site.wind_factor * 0.5 * builder.gas.outdoor_density *
-                        stove.site.wind(0) * stove.site.wind(0);
-    layout.terminal = builder.add_outdoors("flue top", wind);
+    layout.terminal = builder.add_outdoors(
+        "flue top", [site = stove.site, density = builder.outdoor_air](double time) {
+            const double wind = site.wind(time);
+            return site.wind_factor * 0.5 * density(time) * wind * wind;
+        });
     const auto& sections = stove.flue.sections;
     if (sections.empty()) {
         const double area = stove.riser.bore > 0 ? round_section(stove.riser.bore).area
@@ -53,6 +55,8 @@ void add_flue(StoveBuilder& builder) {
                                                   opening(area, exit_loss())));
         return;
     }
+    std::optional<std::size_t> damper;
+    if (is_moved(stove.schedule.damper, 1)) damper = builder.add_open_share(stove.schedule.damper);
     double way = 0;
     for (std::size_t s = 0; s < sections.size(); ++s) {
         const FlueSection& section = sections[s];
@@ -92,6 +96,8 @@ void add_flue(StoveBuilder& builder) {
         }
         way += section.length;
         add_entry(section, s > 0 ? &sections[s - 1] : nullptr, stove.barrel.has_value(), shape);
+        if (damper && (stove.flue.damper.empty() ? s == 0 : section.name == stove.flue.damper))
+            shape.losses.push_back({.area = duct.area, .open = damper});
         if (last)
             shape.losses.push_back({.at_end = true,
                                     .area = duct.area,

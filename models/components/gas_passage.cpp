@@ -49,12 +49,17 @@ void radiate(const GasCellShape& shape, double heat, std::span<double> given) {
         given[k] = heat * shape.faces[k].area * shape.faces[k].emissivity / sum;
 }
 
-double pressure_loss(const LocalLoss& loss, double free_area, double flow, double density,
-                     double viscosity) {
-    const double area = loss.follows_free_area ? loss.area * free_area : loss.area;
+double pressure_loss(const LocalLoss& loss, std::span<const double> settings, double free_area,
+                     double flow, double density, double viscosity) {
+    const double open = loss.open ? settings[*loss.open] : 1;
+    const double area = open * (loss.follows_free_area ? loss.area * free_area : loss.area);
     const double velocity = flow / (density * area);
     const double diameter = std::sqrt(4 * area / constants::pi);
     double coefficient = flow >= 0 ? loss.forward : loss.reverse;
+    if (loss.open) {
+        const double before = open * loss.share_before, after = open * loss.share_after;
+        coefficient = flow >= 0 ? port_loss(before, after) : port_loss(after, before);
+    }
     if (loss.bend > 0)
         coefficient +=
             loss.bend * slow_bend_factor(density * std::abs(velocity) * diameter / viscosity);
@@ -95,6 +100,9 @@ Crossing GasPassage::march(const PassageInput& input, PassageRecord record, Film
     const double direction = forward ? 1 : -1;
     const double flow = std::max(std::abs(input.mass_flow), creeping_flow);
     const std::size_t count = shape_.cells.size();
+    const double outdoor_density = surroundings_.outdoor_density_setting
+                                       ? input.settings[*surroundings_.outdoor_density_setting]
+                                       : surroundings_.outdoor_density;
 
     Crossing crossing;
     GasState gas = input.gas;
@@ -177,7 +185,7 @@ Crossing GasPassage::march(const PassageInput& input, PassageRecord record, Film
         const double density = mixture.density(mean, pressure);
         const double outlet_density = mixture.density(temperature, pressure);
         const double velocity = direction * flow / (density * free_area);
-        crossing.buoyancy += gravity * shape.rise * (surroundings_.outdoor_density - density);
+        crossing.buoyancy += gravity * shape.rise * (outdoor_density - density);
         const double mass_flux = flow / free_area;
         crossing.loss +=
             direction * 0.5 * mass_flux * mass_flux * (1 / outlet_density - 1 / inlet_density);
@@ -193,7 +201,7 @@ Crossing GasPassage::march(const PassageInput& input, PassageRecord record, Film
         for (const LocalLoss& loss : shape_.losses)
             if (i == (loss.at_end ? count - 1 : 0)) {
                 const bool where_gas_enters = loss.at_end != forward;
-                crossing.loss += pressure_loss(loss, free_area, direction * flow,
+                crossing.loss += pressure_loss(loss, input.settings, free_area, direction * flow,
                                                where_gas_enters ? inlet_density : outlet_density,
                                                film_gas.viscosity);
             }

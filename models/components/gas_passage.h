@@ -38,6 +38,10 @@ struct LocalLoss {
     double low_reynolds = 0;          // [-] over the Reynolds number, added
     double opens_into = 0;            // [m2] duct that `area` widens into, abruptly; 0: none
     bool follows_free_area = false;   // `area` is a share [-] of the passage's free area setting
+    /// Setting [-]: share of `area` left open by a damper, insert or cover. The opening is then a
+    /// sharp one (port_loss) in place of `forward` and `reverse`.
+    std::optional<std::size_t> open = {};
+    double share_before = 1, share_after = 1;  // [-] fully open, of the ducts before and after it
 };
 
 /// How the film on the walls is worked out.
@@ -60,8 +64,9 @@ struct GasPassageShape {
 /// The air around and the gas model, the same for every passage of a stove.
 struct GasSurroundings {
     std::shared_ptr<const GasModel> model;
-    double pressure = 0;         // [Pa]
-    double outdoor_density = 0;  // [kg/m3]
+    double pressure = 0;                                      // [Pa]
+    double outdoor_density = 0;                               // [kg/m3] at first
+    std::optional<std::size_t> outdoor_density_setting = {};  // [kg/m3] where it changes
     FlameLimits flame;
     double radiant_fraction = 0;  // [-] of the heat set free, radiated to the walls by the flame
     double flame_absorption = 0;  // [1/m] of luminous flame

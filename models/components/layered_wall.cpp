@@ -80,10 +80,8 @@ Wall add_wall(StoveBuilder& builder, const WallShape& shape) {
 
 void add_outer_face(StoveBuilder& builder, OuterFace face) {
     const Site& site = builder.stove.site;
-    const double air = face.outdoors ? site.outdoor(0) : site.room;
-    const double wind = face.outdoors ? site.wind(0) : site.wind_at_stove;
-    const auto coefficient = [facing = face.facing, length = face.length, diameter = face.diameter,
-                              air, wind](double t) {
+    const auto film = [facing = face.facing, length = face.length, diameter = face.diameter](
+                          double t, double air, double wind) {
         switch (facing) {
             case Facing::upright_pipe:
                 return upright_pipe_outside(t, air, {length, diameter}, wind);
@@ -96,18 +94,35 @@ void add_outer_face(StoveBuilder& builder, OuterFace face) {
         }
         return vertical_outside(t, air, length, wind);
     };
+    const Table air = face.outdoors ? site.outdoor : Table(site.room);
+    const Table wind = face.outdoors ? site.wind : Table(site.wind_at_stove);
+    const auto bare = [film, emissivity = face.emissivity](double t, double around, double blow) {
+        const double cold = around * around * around * around;
+        return film(t, around, blow) * (t - around) +
+               emissivity * constants::stefan_boltzmann * (t * t * t * t - cold);
+    };
+    // Under a cover the heat first crosses it; its top loses what arrives there.
+    const auto covered = [bare, resistance = face.cover_resistance](double t, double around,
+                                                                    double blow) {
+        double low = std::min(t, around), high = std::max(t, around);
+        for (int i = 0; i < 30; ++i) {
+            const double middle = (low + high) / 2;
+            (bare(middle, around, blow) > (t - middle) / resistance ? high : low) = middle;
+        }
+        return (t - low) / resistance;
+    };
     builder.network.outside.push_back(
         {.name = face.name,
          .outdoors = face.outdoors,
          .solids = std::move(face.solids),
          .area = std::move(face.area),
-         .flux = [coefficient, air, emissivity = face.emissivity](
-                     std::span<const double> temperature, std::span<double> flux) {
-             const double cold = air * air * air * air;
+         .flux = [bare, covered, air, wind, cover = face.cover](
+                     double time, std::span<const double> temperature, std::span<double> flux) {
+             const double around = air(time), blow = wind(time);
+             const double share = cover(time);
              for (std::size_t i = 0; i < temperature.size(); ++i) {
-                 const double t = temperature[i];
-                 flux[i] = coefficient(t) * (t - air) +
-                           emissivity * constants::stefan_boltzmann * (t * t * t * t - cold);
+                 flux[i] = share < 1 ? (1 - share) * bare(temperature[i], around, blow) : 0;
+                 if (share > 0) flux[i] += share * covered(temperature[i], around, blow);
              }
          }});
 }

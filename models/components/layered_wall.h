@@ -44,6 +44,8 @@ struct OuterFace {
     double length = 1;    // [m] height, or diameter of a level pipe or plate
     double diameter = 0;  // [m] of an upright pipe
     bool outdoors = false;
+    Steps cover{0.0};             // [-] share covered over time [s]
+    double cover_resistance = 0;  // [m2 K/W] of that cover
 };
 
 void add_outer_face(StoveBuilder& builder, OuterFace face);

@@ -11,7 +11,7 @@ namespace drawwell {
 /// straight at the hearth through the port, or a plain opening.
 void add_feed(StoveBuilder& builder);
 
-/// Slots and rows of holes that let room air to the hearth.
+/// Slots and rows of holes that let air to the hearth, from the room or ducted from outdoors.
 void add_side_air(StoveBuilder& builder);
 
 /// Burn tunnel from hearth to riser foot, its roof, the wall behind the fire, and the port.
@@ -25,6 +25,13 @@ void add_plate(StoveBuilder& builder);
 
 /// Barrel and the space round the riser, down to the flue outlet.
 void add_barrel(StoveBuilder& builder);
+
+/// Short cut from under the plate to the flue outlet, without walls: what it carries keeps its
+/// heat.
+void add_bypass(StoveBuilder& builder);
+
+/// Joints that are not tight, towards the room.
+void add_leaks(StoveBuilder& builder);
 
 /// Flue sections to the outdoors.
 void add_flue(StoveBuilder& builder);

@@ -45,7 +45,9 @@ void add_plate(StoveBuilder& builder) {
                   .area = {},
                   .emissivity = builder.material(plate.material).emissivity,
                   .facing = Facing::up,
-                  .length = plate.diameter};
+                  .length = plate.diameter,
+                  .cover = stove.schedule.plate_cover,
+                  .cover_resistance = plate.cover_resistance};
     for (std::size_t i = 0; i + 1 < edges.size(); ++i) {
         const double area = pi * (edges[i + 1] * edges[i + 1] - edges[i] * edges[i]);
         rings.push_back(builder.add_solid("plate.ring." + std::to_string(i), plate.material,
@@ -92,7 +94,7 @@ void add_plate(StoveBuilder& builder) {
                             .reverse = turn_under_plate_loss(gap / bore),
                             .low_reynolds = low_reynolds_loss});
     const JunctionId above = builder.layout.riser_end;
-    builder.layout.outlet = builder.add_junction("barrel top");
+    builder.layout.outlet = builder.layout.under_plate = builder.add_junction("barrel top");
     builder.layout.turn =
         builder.add_passage("turn", above, builder.layout.outlet, std::move(shape));
 }

@@ -8,6 +8,20 @@
 #include "solver/errors.h"
 
 namespace drawwell {
+namespace {
+
+constexpr double least_open = 0.02;  // [-] that the best of dampers and covers leaks: our choice
+
+bool is_constant(const Table& table) {
+    return table.x().size() == 1;
+}
+
+}  // namespace
+
+bool is_moved(const Steps& steps, double rest) {
+    return std::any_of(steps.value().begin(), steps.value().end(),
+                       [&](double value) { return value != rest; });
+}
 
 StoveBuilder::StoveBuilder(const Stove& the_stove, const Library& the_library,
                            const SolidFuel& fuel)
@@ -16,7 +30,17 @@ StoveBuilder::StoveBuilder(const Stove& the_stove, const Library& the_library,
     const Mixture air = model->mixture(dry_air());
     gas.model = model;
     gas.pressure = stove.site.pressure;
-    gas.outdoor_density = air.density(stove.site.outdoor(0), gas.pressure);
+    outdoor_air = [model, outdoor = stove.site.outdoor, pressure = gas.pressure](double time) {
+        return model->mixture(dry_air()).density(outdoor(time), pressure);
+    };
+    gas.outdoor_density = outdoor_air(0);
+    if (!is_constant(stove.site.outdoor)) {
+        const std::size_t setting = add_setting(gas.outdoor_density);
+        gas.outdoor_density_setting = setting;
+        add_change([setting, outdoor_air = outdoor_air](double time, Surroundings& around) {
+            around.settings[setting] = outdoor_air(time);
+        });
+    }
     gas.flame.freezing_temperature = library.bed.freezing_temperature.value;
     gas.flame_absorption = library.bed.flame_absorption.value;
     gas.radiant_fraction = library.bed.radiant_fraction.value;
@@ -56,25 +80,42 @@ JunctionId StoveBuilder::add_junction(const std::string& name) {
     return JunctionId{network.junctions.size() - 1};
 }
 
+JunctionId StoveBuilder::add_end(const std::string& name, const Table& temperature,
+                                 std::function<double(double)> pressure, bool steady) {
+    const auto air = [model = gas.model, temperature](double time) {
+        return GasState{.enthalpy = model->mixture(dry_air()).enthalpy(temperature(time)),
+                        .mass_fraction = dry_air()};
+    };
+    network.junctions.push_back(
+        {.name = name, .boundary = true, .pressure = pressure(0), .gas = air(0)});
+    const std::size_t end = network.junctions.size() - 1;
+    if (!steady)
+        add_change([end, air, pressure = std::move(pressure)](double time, Surroundings& around) {
+            around.pressure[end] = pressure(time);
+            around.gas[end] = air(time);
+        });
+    return JunctionId{end};
+}
+
 JunctionId StoveBuilder::add_room_air(const std::string& name, double height) {
     const Site& site = stove.site;
     // The room is a column of its own: it gains on the outdoor one with height where it is warm.
-    const double pressure = -site.room_suction(0) + constants::gravity *
-                                                        (gas.outdoor_density - room_density) *
-                                                        (height - site.room_suction_height);
-    GasState air{.enthalpy = gas.model->mixture(dry_air()).enthalpy(site.room),
-                 .mass_fraction = dry_air()};
-    network.junctions.push_back({.name = name, .boundary = true, .pressure = pressure, .gas = air});
-    const JunctionId id{network.junctions.size() - 1};
+    const double column = constants::gravity * (height - site.room_suction_height);
+    const JunctionId id = add_end(
+        name, Table(site.room),
+        [site, column, outdoor_air = outdoor_air, warm = room_density](double time) {
+            return -site.room_suction(time) + column * (outdoor_air(time) - warm);
+        },
+        is_constant(site.outdoor) && is_constant(site.room_suction));
     layout.room_air.push_back(id);
     return id;
 }
 
-JunctionId StoveBuilder::add_outdoors(const std::string& name, double pressure) {
-    GasState air{.enthalpy = gas.model->mixture(dry_air()).enthalpy(stove.site.outdoor(0)),
-                 .mass_fraction = dry_air()};
-    network.junctions.push_back({.name = name, .boundary = true, .pressure = pressure, .gas = air});
-    return JunctionId{network.junctions.size() - 1};
+JunctionId StoveBuilder::add_outdoors(const std::string& name,
+                                      std::function<double(double)> pressure) {
+    const Site& site = stove.site;
+    return add_end(name, site.outdoor, std::move(pressure),
+                   is_constant(site.outdoor) && is_constant(site.wind));
 }
 
 std::size_t StoveBuilder::add_passage(const std::string& name, JunctionId from, JunctionId to,
@@ -90,6 +131,23 @@ std::size_t StoveBuilder::add_passage(const std::string& name, JunctionId from, 
 std::size_t StoveBuilder::add_setting(double value) {
     network.settings.push_back(value);
     return network.settings.size() - 1;
+}
+
+std::size_t StoveBuilder::add_open_share(const Steps& open) {
+    const auto share = [open](double time) { return std::max(open(time), least_open); };
+    const std::size_t setting = add_setting(share(0));
+    if (open.time().size() > 1)
+        add_change([setting, share](double time, Surroundings& around) {
+            around.settings[setting] = share(time);
+        });
+    return setting;
+}
+
+void StoveBuilder::add_change(Change change) {
+    changes_->push_back(std::move(change));
+    network.change = [all = changes_](double time, Surroundings& around) {
+        for (const Change& each : *all) each(time, around);
+    };
 }
 
 }  // namespace drawwell

@@ -23,9 +23,11 @@ struct SolidRow {
 /// Where the parts of a stove went in its network; absent parts are empty.
 struct Layout {
     std::optional<std::size_t> feed, tunnel, riser, turn, annulus;  // passages
-    std::vector<std::size_t> side_air, flue;                        // passages
+    std::optional<std::size_t> bypass;                              // passage
+    std::vector<std::size_t> side_air, flue, leaks;                 // passages
     std::vector<JunctionId> room_air;                               // boundaries in the room
-    JunctionId hearth{}, riser_foot{}, riser_end{}, outlet{}, terminal{};
+    JunctionId hearth{}, riser_foot{}, riser_end{}, under_plate{}, flue_outlet{}, outlet{},
+        terminal{};
 
     std::optional<std::size_t> feed_free_area;          // setting [m2]
     double tunnel_wall_area = 0, hearth_wall_area = 0;  // [m2] of the faces, all together
@@ -35,10 +37,16 @@ struct Layout {
     std::vector<double> riser_gas_height, annulus_gas_height, flue_gas_way;  // [m] of gas cells
 };
 
+/// Whether something is ever anywhere but at rest [-]; what is not needs no handle.
+bool is_moved(const Steps& steps, double rest);
+
 /// Collects a stove's network. Parts add themselves through it; it knows the site, the materials
 /// and how finely to divide.
 class StoveBuilder {
   public:
+    /// Writes what is different at a time [s] of the burn.
+    using Change = std::function<void(double time, Surroundings& around)>;
+
     StoveBuilder(const Stove& stove, const Library& library, const SolidFuel& fuel);
 
     const Stove& stove;
@@ -47,7 +55,8 @@ class StoveBuilder {
     Layout layout;
     GasSurroundings gas;
 
-    double room_density = 0;  // [kg/m3]
+    double room_density = 0;                         // [kg/m3]
+    std::function<double(double time)> outdoor_air;  // its density [kg/m3] at a time [s]
 
     /// Number of cells for a part that has `usual` of them by default.
     std::size_t cells(double usual) const;
@@ -59,11 +68,16 @@ class StoveBuilder {
     JunctionId add_junction(const std::string& name);
     /// A boundary that holds room air at a height [m].
     JunctionId add_room_air(const std::string& name, double height);
-    JunctionId add_outdoors(const std::string& name, double pressure);
+    /// A boundary that holds outdoor air, at a pressure [Pa] over time.
+    JunctionId add_outdoors(const std::string& name, std::function<double(double time)> pressure);
     std::size_t add_passage(const std::string& name, JunctionId from, JunctionId to,
                             GasPassageShape shape, bool inlet = false);
     /// A quantity that passages look up at each crossing; the fire may set it anew.
     std::size_t add_setting(double value);
+    /// Something else that differs over the burn. Pure.
+    void add_change(Change change);
+    /// A setting over time: the share [-] that a damper or insert leaves open. Nothing shuts tight.
+    std::size_t add_open_share(const Steps& open);
 
   private:
     struct Made {
@@ -71,6 +85,10 @@ class StoveBuilder {
         std::shared_ptr<const Table> conductivity;
     };
     std::map<std::string, Made> made_;
+    JunctionId add_end(const std::string& name, const Table& temperature,
+                       std::function<double(double time)> pressure, bool steady);
+
+    std::shared_ptr<std::vector<Change>> changes_ = std::make_shared<std::vector<Change>>();
 };
 
 }  // namespace drawwell

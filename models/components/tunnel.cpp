@@ -15,7 +15,8 @@ double riser_area(const Riser& riser) {
 }
 
 /// The port and the bend into the riser, both at the tunnel's end.
-void add_port(const Stove& stove, double tunnel_area, GasPassageShape& shape) {
+void add_port(StoveBuilder& builder, double tunnel_area, GasPassageShape& shape) {
+    const Stove& stove = builder.stove;
     const double into = riser_area(stove.riser);
     shape.losses.push_back(
         {.at_end = true, .area = into, .bend = mitre_bend_loss(constants::pi / 2)});
@@ -27,7 +28,11 @@ void add_port(const Stove& stove, double tunnel_area, GasPassageShape& shape) {
                             .area = area,
                             .forward = port_loss(before, after),
                             .reverse = port_loss(after, before),
-                            .low_reynolds = stove.port ? low_reynolds_loss : 0.0});
+                            .low_reynolds = stove.port ? low_reynolds_loss : 0.0,
+                            .share_before = before,
+                            .share_after = after});
+    if (is_moved(stove.schedule.port, 1))
+        shape.losses.back().open = builder.add_open_share(stove.schedule.port);
 }
 
 /// The wall behind the fire, under the feed: the fire and the wood see it.
@@ -108,7 +113,7 @@ void add_tunnel(StoveBuilder& builder) {
         roofs.area.push_back(roof.back_area);
         roofs.emissivity = roof.back_emissivity;
     }
-    add_port(stove, section.area, shape);
+    add_port(builder, section.area, shape);
     add_outer_face(builder, std::move(sides));
     add_outer_face(builder, std::move(roofs));
     builder.layout.tunnel = builder.add_passage("tunnel", builder.layout.hearth,

@@ -177,7 +177,7 @@ inline void add_face(Network& network, const std::string& name, SolidId solid, d
     face.name = name;
     face.solids = {solid};
     face.area = {area};
-    face.flux = [film](std::span<const double> temperature, std::span<double> flux) {
+    face.flux = [film](double, std::span<const double> temperature, std::span<double> flux) {
         for (std::size_t i = 0; i < flux.size(); ++i)
             flux[i] = film * (temperature[i] - air_temperature);
     };

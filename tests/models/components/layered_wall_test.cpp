@@ -182,7 +182,7 @@ TEST_SUITE("models/components/layered_wall") {
                 const double air = outdoors ? shop.stove.site.outdoor(0) : shop.stove.site.room;
                 const std::vector<double> temperature{air, air + 200, air - 20};
                 std::vector<double> flux(3);
-                face.flux(temperature, flux);
+                face.flux(0, temperature, flux);
                 CHECK(flux[0] == doctest::Approx(0));
                 const double radiated =
                     0.8 * constants::stefan_boltzmann * (std::pow(air + 200, 4) - std::pow(air, 4));

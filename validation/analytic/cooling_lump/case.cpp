@@ -63,7 +63,9 @@ Network lump() {
     face.name = "lump.outside";
     face.solids = {SolidId{0}};
     face.area = {area};
-    face.flux = [](auto temperature, auto flux) { flux[0] = film * (temperature[0] - room); };
+    face.flux = [](double, auto temperature, auto flux) {
+        flux[0] = film * (temperature[0] - room);
+    };
     network.outside.push_back(face);
     return finish(std::move(network));
 }

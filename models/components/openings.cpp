@@ -1,0 +1,90 @@
+#include <cmath>
+#include <utility>
+
+#include "models/components/duct_shape.h"
+#include "models/components/parts.h"
+#include "models/laws/losses.h"
+#include "solver/constants.h"
+
+namespace drawwell {
+namespace {
+
+/// Height of the axis along which the gas goes from the hearth.
+double axis_height(const Stove& stove) {
+    return stove.tunnel ? stove.tunnel->height / 2 : stove.riser.foot;
+}
+
+/// Where a leak meets the gas, and how high.
+struct Joint {
+    JunctionId junction{};
+    double height = 0;  // [m]
+};
+
+Joint joint(const StoveBuilder& builder, LeakPlace place) {
+    const Stove& stove = builder.stove;
+    switch (place) {
+        case LeakPlace::under_plate:
+            return {builder.layout.under_plate, stove.plate->underside};
+        case LeakPlace::flue_outlet:
+            return {builder.layout.flue_outlet,
+                    stove.barrel ? stove.barrel_foot() + stove.flue.outlet : stove.riser.top};
+        case LeakPlace::tunnel:
+            break;
+    }
+    return {builder.layout.riser_foot, axis_height(stove)};
+}
+
+}  // namespace
+
+void add_side_air(StoveBuilder& builder) {
+    const Stove& stove = builder.stove;
+    for (const SideAir& air : stove.side_air) {
+        const std::string name = "side_air." + air.name;
+        const JunctionId around =
+            air.outdoors ? builder.add_outdoors("outdoors at " + name, [](double) { return 0.0; })
+                         : builder.add_room_air("room at " + name, air.height);
+        GasPassageShape hole = opening(air.area, hole_loss());
+        if (air.duct_length > 0) {
+            const DuctSection duct = round_section(std::sqrt(4 / constants::pi * air.area));
+            hole.cells.front() = duct_cell(duct, air.duct_length, 0);
+            hole.laminar_constant = duct.laminar_constant;
+            hole.friction = true;
+        }
+        hole.cells.front().rise = axis_height(stove) - air.height;
+        if (is_moved(stove.schedule.side_air, 1))
+            hole.losses.push_back(
+                {.area = air.area, .open = builder.add_open_share(stove.schedule.side_air)});
+        builder.layout.side_air.push_back(
+            builder.add_passage(name, around, builder.layout.hearth, std::move(hole), true));
+    }
+}
+
+void add_bypass(StoveBuilder& builder) {
+    const Stove& stove = builder.stove;
+    if (!stove.bypass || !stove.barrel) return;
+    const DuctSection duct = round_section(stove.bypass->bore);
+    const double rise = stove.barrel_foot() + stove.flue.outlet - stove.plate->underside;
+    GasPassageShape shape;
+    shape.laminar_constant = duct.laminar_constant;
+    shape.cells.push_back(duct_cell(duct, std::max(stove.bypass->length, std::abs(rise)), rise));
+    shape.losses.push_back({.area = duct.area,
+                            .forward = entrance_loss() + exit_loss(),
+                            .reverse = entrance_loss() + exit_loss(),
+                            .low_reynolds = low_reynolds_loss});
+    shape.losses.push_back(
+        {.area = duct.area, .open = builder.add_open_share(stove.schedule.bypass)});
+    builder.layout.bypass = builder.add_passage("bypass", builder.layout.under_plate,
+                                                builder.layout.flue_outlet, std::move(shape), true);
+}
+
+void add_leaks(StoveBuilder& builder) {
+    for (const Leak& leak : builder.stove.leaks) {
+        const Joint at = joint(builder, leak.place);
+        const std::string name = "leak." + leak.name;
+        const JunctionId room = builder.add_room_air("room at " + name, at.height);
+        builder.layout.leaks.push_back(
+            builder.add_passage(name, room, at.junction, opening(leak.area, hole_loss()), true));
+    }
+}
+
+}  // namespace drawwell
