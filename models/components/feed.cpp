@@ -80,7 +80,8 @@ void add_feed(StoveBuilder& builder) {
                             .follows_free_area = true,
                             .share_before = 0});
     if (is_moved(stove.schedule.feed_cover, 0))
-        shape.losses.back().open = builder.add_open_share(uncovered(stove.schedule.feed_cover));
+        shape.losses.back().open = builder.layout.feed_open =
+            builder.add_open_share(uncovered(stove.schedule.feed_cover));
     shape.losses.push_back({.at_end = true,
                             .area = 1,
                             .bend = mitre_bend_loss(constants::pi / 2),

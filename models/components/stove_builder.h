@@ -30,6 +30,7 @@ struct Layout {
         terminal{};
 
     std::optional<std::size_t> feed_free_area;          // setting [m2]
+    std::optional<std::size_t> feed_open;               // setting [-] that a cover leaves
     double tunnel_wall_area = 0, hearth_wall_area = 0;  // [m2] of the faces, all together
 
     SolidRow tunnel_wall, hearth_wall, riser_inside, riser_skin, barrel, plate, flue_wall;

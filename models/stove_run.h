@@ -1,0 +1,35 @@
+#pragma once
+
+#include <functional>
+
+#include "models/build_network.h"
+#include "models/library.h"
+#include "models/loading.h"
+#include "models/stove.h"
+#include "solver/audit.h"
+#include "solver/simulate.h"
+
+namespace drawwell {
+
+/// A stove built and made ready to burn: its network, the solver on it, and the hand that loads it.
+/// It does not move: its parts refer to each other and to the stove.
+class StoveRun {
+  public:
+    /// InputError: the stove cannot be built.
+    StoveRun(const Stove& stove, const Library& library);
+    StoveRun(const StoveRun&) = delete;
+    StoveRun& operator=(const StoveRun&) = delete;
+
+    /// Burns until `end` [s], landing on all that changes on the way; `sample` as in Simulation.
+    /// SolverError: no way on.
+    Effort burn(double end, double sample_every, decltype(Simulation::sample) sample);
+
+    const Stove& stove;
+    const BuiltStove built;
+    const Topology topology;
+    HeatBalance balance;
+    Audit audit;
+    Loading loading;
+};
+
+}  // namespace drawwell
