@@ -6,6 +6,7 @@
 
 #include "models/components/parts.h"
 #include "models/fire/table_fire.h"
+#include "models/overturn.h"
 #include "solver/errors.h"
 
 namespace drawwell {
@@ -202,9 +203,12 @@ BuiltStove build_network(const Stove& stove, const Library& library) {
     add_fire(builder, library, built.fuel, built);
     if (builder.network.fire)
         builder.network.initial_fuel.resize(builder.network.fire->state_count());
+    built.outdoor_air = builder.outdoor_air;
+    built.pressure = builder.gas.pressure;
     built.layout = std::move(builder.layout);
     built.gas = builder.gas.model;
     built.network = finish(std::move(builder.network));
+    built.network.overturning = overturning(built);
     return built;
 }
 

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <functional>
 #include <memory>
 #include <vector>
 
@@ -25,7 +26,9 @@ struct BuiltStove {
         double time = 0;  // [s]
         std::size_t lot = 0;
     };
-    std::vector<LoadTime> load_times;  // increasing
+    std::vector<LoadTime> load_times;                // increasing
+    double pressure = 0;                             // [Pa] of the air
+    std::function<double(double time)> outdoor_air;  // its density [kg/m3] at a time [s]
 };
 
 /// InputError: a part that the network needs is missing, or a material or wood is unknown.

@@ -4,6 +4,7 @@
 #include <chrono>
 #include <vector>
 
+#include "models/cold_start.h"
 #include "models/recorder.h"
 #include "models/stove_run.h"
 #include "models/summarise.h"
@@ -40,6 +41,7 @@ BurnOutcome run_burn(const Stove& stove, const Library& library, const BurnWatch
     }
     BurnOutcome outcome;
     outcome.summary = summarise(stove, built, recorder, run.audit, stock);
+    outcome.summary.cold_start = cold_start(stove, library);
     outcome.summary.steps = effort.steps;
     outcome.summary.rhs_evaluations = effort.evaluations;
     outcome.summary.wall_clock = spent.count();

@@ -34,6 +34,18 @@ std::span<const ColumnInfo> all_columns() {
         ColumnInfo{
             "reserve_draw", "Pa", "",
             "spare draw: the push that would turn the flow, walls as they are; last worked out"},
+        ColumnInfo{"reserve_draw_suction", "Pa", "",
+                   "the same by suction in the room; differs with ducted air and leaks"},
+        ColumnInfo{
+            "sustained_push", "Pa", "",
+            "the push that would turn it if it lasted and the walls followed; from 5 min on"},
+        ColumnInfo{"exchange_draw_early", "Pa", "",
+                   "the push from which smoke may trickle out beside the air coming in"},
+        ColumnInfo{"exchange_draw_late", "Pa", "", "the push from which it surely does"},
+        ColumnInfo{
+            "draw_limit", "1", "",
+            "what gives way first: 0 a short push, 1 a lasting one, 2 exchange at the mouth"},
+        ColumnInfo{"gust_push", "Pa", "", "what the gusts then push into the flue's top at worst"},
         ColumnInfo{"burnout_index", "1", "",
                    "time in the heat over the time carbon monoxide needs to burn"},
         ColumnInfo{"flue_top_temperature", "K", "", "gas at the flue top"},

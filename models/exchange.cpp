@@ -6,11 +6,11 @@
 #include "solver/constants.h"
 
 namespace drawwell {
-namespace {
-
-constexpr double early_froude = 0.5, late_froude = 0.25;  // [-]
-
-}  // namespace
+double flow_at_unit_froude(double cold, double hot, double area) {
+    if (!(cold > hot)) return 0;
+    const double diameter = std::sqrt(4 * area / constants::pi);
+    return cold * area * std::sqrt(constants::gravity * diameter * (cold - hot) / cold);
+}
 
 ExchangeOnset exchange_onset(const Stove& stove, const BuiltStove& built, const March& march) {
     if (!stove.feed) return {};
@@ -23,10 +23,7 @@ ExchangeOnset exchange_onset(const Stove& stove, const BuiltStove& built, const 
     const double gas_density =
         built.gas->mixture(gas.mass_fraction)
             .density(built.network.gas_temperature(gas), stove.site.pressure);
-    const double lighter = (air_density - gas_density) / air_density;
-    if (!(lighter > 0)) return {};
-    const double diameter = std::sqrt(4 * area / constants::pi);
-    const double at_one = air_density * area * std::sqrt(constants::gravity * diameter * lighter);
+    const double at_one = flow_at_unit_froude(air_density, gas_density, area);
     return {early_froude * at_one, late_froude * at_one};
 }
 

@@ -7,17 +7,23 @@ namespace drawwell {
 
 struct BuiltStove;
 
+/// Froude numbers [-] of a cold stream over hot gas at which the two begin to change places: they
+/// may, they surely do. Our estimate, good to a factor of two.
+inline constexpr double early_froude = 0.5, late_froude = 0.25;
+
+/// Flow [kg/s] of a cold gas through `area` [m2] over a hot one, densities in kg/m3, at
+/// Fr = u / sqrt(g D (cold - hot) / cold) = 1, D the diameter of a circle of that area; 0 where the
+/// gas below is no lighter.
+double flow_at_unit_froude(double cold, double hot, double area);
+
 /// Flows [kg/s] into an open feed below which smoke trickles out beside the air that comes in: cold
 /// air over a fire is unstable long before the net flow turns.
 struct ExchangeOnset {
-    double early = 0;  // it may: Fr = 0.5
-    double late = 0;   // it surely does: Fr = 0.25
+    double early = 0, late = 0;
 };
 
-/// The onset at a Froude number Fr = u / sqrt(g D (rho_air - rho_gas) / rho_air) at the mouth, u
-/// the speed of the air past the wood, D the diameter of a circle of the area it leaves, rho_gas
-/// the gas at the feed's foot. Fr 0.25 to 0.5: our estimate, good to a factor of two. Zero without
-/// a feed, or with gas no lighter than the air. The march must hold the instant.
+/// The onset of exchange between room air and the gas at the feed's foot, through the area that
+/// wood and cover leave. Zero without a feed. The march must hold the instant.
 ExchangeOnset exchange_onset(const Stove& stove, const BuiltStove& built, const March& march);
 
 }  // namespace drawwell

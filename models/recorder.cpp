@@ -25,7 +25,8 @@ Axis axis(const char* name, const char* meaning, const std::vector<double>& posi
 
 }  // namespace
 
-Recorder::Recorder(const Stove& stove, const BuiltStove& built) : stove_(stove), built_(built) {
+Recorder::Recorder(const Stove& stove, const BuiltStove& built)
+    : stove_(stove), built_(built), spare_(stove, built) {
     const Layout& layout = built.layout;
     results_.axes = {
         axis("tunnel_cell", "way from the feed's centre", layout.tunnel_wall.position),
@@ -195,43 +196,18 @@ void Recorder::put_fire(double time, std::span<const double> fuel, const HeatBal
     put("burnout_index", burnout(balance));
 }
 
-bool Recorder::load_between(double from, double to) const {
-    return std::any_of(built_.load_times.begin(), built_.load_times.end(),
-                       [&](const auto& load) { return load.time > from && load.time <= to; });
-}
-
-void Recorder::put_reserve(double time, std::span<const double> state, HeatBalance& balance) {
-    const double every = stove_.burn.reserve_every;
-    if (every > 0 && (last_reserve_time_ < 0 || time - last_reserve_time_ > every - 1e-6)) {
-        last_reserve_ = balance.flow().reserve(balance.conditions(time, state)).pressure;
-        last_reserve_time_ = time;
-        std::rotate(known_.begin(), known_.begin() + 1, known_.end());
-        known_[2] = {time, last_reserve_, {state.begin(), state.end()}};
-        known_count_ = std::min(known_count_ + 1, 3);
-        const bool dip = known_count_ == 3 && known_[1].reserve < known_[0].reserve &&
-                         known_[1].reserve <= known_[2].reserve;
-        const bool deepest = std::none_of(refined_.begin(), refined_.end(), [&](const Refined& r) {
-            return r.pressure < known_[1].reserve - 1;  // [Pa] a deeper dip is known
-        });
-        if (dip && deepest) {
-            std::vector<double> between(state.size()), rate(state.size());
-            for (const double place : {-0.67, -0.33, 0.33, 0.67}) {
-                const Known& from = known_[place < 0 ? 0 : 1];
-                const Known& to = known_[place < 0 ? 1 : 2];
-                if (load_between(from.time, to.time)) continue;  // the state jumps there
-                const double part = place < 0 ? 1 + place : place;
-                for (std::size_t i = 0; i < between.size(); ++i)
-                    between[i] = from.state[i] + part * (to.state[i] - from.state[i]);
-                const double at = from.time + part * (to.time - from.time);
-                balance.rates(at, between, rate);
-                const double pressure =
-                    balance.flow().reserve(balance.conditions(at, between)).pressure;
-                refined_.push_back({at, pressure});
-            }
-            balance.rates(time, state, rate);
-        }
-    }
-    put("reserve_draw", last_reserve_);
+void Recorder::put_spare(double time, std::span<const double> state, HeatBalance& balance) {
+    const Spare& spare = spare_.at(time, state, balance);
+    put("reserve_draw", spare.reserve);
+    put("reserve_draw_suction", spare.suction);
+    put("sustained_push", spare.sustained);
+    put("exchange_draw_early", spare.exchange_early);
+    put("exchange_draw_late", spare.exchange_late);
+    put("draw_limit", static_cast<double>(spare.limit));
+    const double gust = stove_.site.gust(time), wind = stove_.site.wind(time);
+    put("gust_push", std::max(0.0, 0.5 * built_.outdoor_air(time) *
+                                       (stove_.site.gust_factor * gust * gust -
+                                        stove_.site.wind_factor * wind * wind)));
 }
 
 void Recorder::sample(double time, std::span<const double> state, HeatBalance& balance) {
@@ -277,7 +253,7 @@ void Recorder::sample(double time, std::span<const double> state, HeatBalance& b
     put_solids("barrel_temperature", layout.barrel, balance);
     if (!layout.flue_gas_way.empty()) put_gas("flue_gas_temperature", layout.flue, balance);
     put_solids("flue_wall_temperature", layout.flue_wall, balance);
-    put_reserve(time, state, balance);
+    put_spare(time, state, balance);
 }
 
 }  // namespace drawwell

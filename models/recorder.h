@@ -1,17 +1,17 @@
 #pragma once
 
-#include <array>
 #include <span>
 #include <vector>
 
 #include "models/build_network.h"
 #include "models/columns.h"
+#include "models/spare_draw.h"
 #include "solver/heat_balance.h"
 #include "solver/results.h"
 
 namespace drawwell {
 
-/// Turns the solver's states into columns, and works out the reserve draw as the burn goes on.
+/// Turns the solver's states into columns, the spare draw among them.
 class Recorder {
   public:
     Recorder(const Stove& stove, const BuiltStove& built);
@@ -25,12 +25,7 @@ class Recorder {
     const std::vector<double>& oxygen_needed() const { return oxygen_needed_; }
     const std::vector<double>& oxygen_in() const { return oxygen_in_; }
 
-    /// A reserve draw between samples, where it is least.
-    struct Refined {
-        double time = 0;      // [s]
-        double pressure = 0;  // [Pa]
-    };
-    const std::vector<Refined>& refined() const { return refined_; }
+    const std::vector<SpareDraw::Refined>& refined() const { return spare_.refined(); }
 
   private:
     void put(std::string_view name, double value);
@@ -39,8 +34,7 @@ class Recorder {
                  const HeatBalance& balance);
     void put_draw(const HeatBalance& balance);
     void put_fire(double time, std::span<const double> fuel, const HeatBalance& balance);
-    void put_reserve(double time, std::span<const double> state, HeatBalance& balance);
-    bool load_between(double from, double to) const;
+    void put_spare(double time, std::span<const double> state, HeatBalance& balance);
     double burnout(const HeatBalance& balance) const;
     /// Buoyancy, or losses, of several passages together [Pa].
     double share(const HeatBalance& balance, const std::vector<std::size_t>& passages,
@@ -50,15 +44,7 @@ class Recorder {
     const BuiltStove& built_;
     Results results_;
     std::vector<double> oxygen_needed_, oxygen_in_;
-    std::vector<Refined> refined_;
-
-    struct Known {
-        double time = 0, reserve = 0;
-        std::vector<double> state;
-    };
-    std::array<Known, 3> known_;  // the last three reserves
-    int known_count_ = 0;
-    double last_reserve_ = 0, last_reserve_time_ = -1;
+    SpareDraw spare_;
 };
 
 }  // namespace drawwell

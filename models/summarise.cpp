@@ -5,123 +5,16 @@
 #include <functional>
 
 #include "models/cooking_time.h"
+#include "models/judge_draw.h"
+#include "models/series.h"
 #include "solver/constants.h"
 
 namespace drawwell {
 namespace {
 
-constexpr double settled = 300;         // [s] after lighting, from which "draws" is judged
-constexpr double burning_share = 0.02;  // [-] of the peak release, down to which it is
-constexpr double strong_share = 0.1;    // [-] of it, above which means are taken
 constexpr double fry_from = 175 + constants::ice_point;  // [K]
 
-/// A column as one value an instant; the chosen cell where it has several.
-class Series {
-  public:
-    Series(const Results& results, std::string_view name, std::size_t cell = 0)
-        : column_(results.find(name)), cell_(cell) {}
-    explicit operator bool() const { return column_ != nullptr && !column_->values.empty(); }
-    double operator[](std::size_t i) const { return column_->values[i * column_->width + cell_]; }
-    std::size_t width() const { return column_->width; }
-
-  private:
-    const Column* column_;
-    std::size_t cell_;
-};
-
-/// Integral over the samples of f(i), trapezoidal, where `counts` holds at both ends.
-double integrate(
-    const Results& results, const std::function<double(std::size_t)>& f,
-    const std::function<bool(std::size_t)>& counts = [](std::size_t) { return true; }) {
-    double sum = 0;
-    for (std::size_t i = 1; i < results.time.size(); ++i)
-        if (counts(i) && counts(i - 1))
-            sum += (f(i) + f(i - 1)) / 2 * (results.time[i] - results.time[i - 1]);
-    return sum;
-}
-
 constexpr double least_element = 1e-3;  // [kg] below which an element's share means nothing
-
-struct Peak {
-    double value = 0;
-    std::size_t at = 0;
-};
-
-Peak peak(const Results& results, const Series& series) {
-    Peak most{series[0], 0};
-    for (std::size_t i = 1; i < results.time.size(); ++i)
-        if (series[i] > most.value) most = {series[i], i};
-    return most;
-}
-
-/// Time for which the feed's flow is below zero, the crossings by straight lines.
-void find_smoke_back(const Results& results, Summary& summary) {
-    const Series flow(results, "feed_air_flow");
-    if (results.time.empty()) return;
-    // Less than a thousandth of a gram a second is a still feed.
-    const auto still = [](double x) { return std::abs(x) < 1e-6 ? 0.0 : x; };
-    if (still(flow[0]) < 0) summary.smoke_back_first = results.time[0];
-    for (std::size_t i = 1; i < results.time.size(); ++i) {
-        const double a = still(flow[i - 1]), b = still(flow[i]),
-                     span = results.time[i] - results.time[i - 1];
-        if (a >= 0 && b >= 0) continue;
-        const double share =
-            a < 0 && b < 0 ? 1 : std::min(a, b) / (std::min(a, b) - std::max(a, b));
-        summary.smoke_back += share * span;
-        if (!summary.smoke_back_first) summary.smoke_back_first = results.time[i] - share * span;
-    }
-}
-
-void judge_draw(const Stove& stove, const Results& results, const Recorder& recorder,
-                Summary& summary) {
-    const Series flow(results, "feed_air_flow"), release(results, "heat_release"),
-        reserve(results, "reserve_draw"), suction(results, "feed_suction");
-    const double most = peak(results, release).value;
-    std::size_t last = 0;
-    for (std::size_t i = 0; i < results.time.size(); ++i)
-        if (release[i] >= burning_share * most) last = i;
-    const bool reserve_known = stove.burn.reserve_every > 0;
-    bool any = false;
-    summary.draws = true;
-    for (std::size_t i = 0; i <= last; ++i) {
-        if (results.time[i] < settled) continue;
-        any = true;
-        if (flow[i] <= 0) summary.draws = false;
-        if (!summary.feed_suction_min || suction[i] < *summary.feed_suction_min)
-            summary.feed_suction_min = suction[i];
-        if (reserve_known &&
-            (!summary.reserve_draw_min || reserve[i] < *summary.reserve_draw_min)) {
-            summary.reserve_draw_min = reserve[i];
-            summary.reserve_draw_min_time = results.time[i];
-        }
-    }
-    summary.draws = summary.draws && any && most > 0;
-    for (const Recorder::Refined& refined : recorder.refined())
-        if (summary.reserve_draw_min && refined.time >= settled &&
-            refined.time <= results.time[last] && refined.pressure < *summary.reserve_draw_min) {
-            summary.reserve_draw_min = refined.pressure;
-            summary.reserve_draw_min_time = refined.time;
-        }
-
-    const auto strong = [&](std::size_t i) { return release[i] > strong_share * most; };
-    const Series side(results, "side_air_flow"), exit(results, "outlet_gas_temperature");
-    const double in = integrate(
-        results, [&](std::size_t i) { return recorder.oxygen_in()[i]; }, strong);
-    const double needed = integrate(
-        results, [&](std::size_t i) { return recorder.oxygen_needed()[i]; }, strong);
-    if (needed > 0) summary.air_ratio_mean = in / needed;
-    const double length = integrate(
-        results, [](std::size_t) { return 1.0; }, strong);
-    if (length > 0) {
-        summary.air_flow_mean =
-            integrate(
-                results, [&](std::size_t i) { return flow[i] + side[i]; }, strong) /
-            length;
-        summary.exit_gas_mean = integrate(
-                                    results, [&](std::size_t i) { return exit[i]; }, strong) /
-                                length;
-    }
-}
 
 void judge_plate(const Results& results, const Layout& layout, Summary& summary) {
     const Column* plate = results.find("plate_temperature");
@@ -233,8 +126,7 @@ Summary summarise(const Stove& stove, const BuiltStove& built, const Recorder& r
                   const Audit& audit, const FuelStock& fuel) {
     Summary summary;
     const Results& results = recorder.results();
-    find_smoke_back(results, summary);
-    judge_draw(stove, results, recorder, summary);
+    judge_draw(stove, recorder, summary);
     judge_plate(results, built.layout, summary);
     judge_heat(stove, results, summary);
     balance_books(stove, built, audit, fuel, summary);

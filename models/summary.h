@@ -5,6 +5,9 @@
 #include <string>
 #include <vector>
 
+#include "models/cold_start.h"
+#include "models/spare_draw.h"
+
 namespace drawwell {
 
 /// Minutes a surface spent in each cooking band, here in seconds.
@@ -20,11 +23,19 @@ struct Summary {
     bool draws = false;
     std::optional<double> reserve_draw_min;       // [Pa]
     std::optional<double> reserve_draw_min_time;  // [s]
-    std::optional<double> feed_suction_min;       // [Pa] static, at the feed's foot, same period
-    double smoke_back = 0;                        // [s] in which gas left by the feed
-    std::optional<double> smoke_back_first;       // [s] when it first did
-    std::optional<double> air_ratio_mean;         // [-]
-    double air_flow_mean = 0;                     // [kg/s] into feed and side air while it burns
+    std::optional<double> reserve_suction_min;    // [Pa] by suction in the room
+    std::optional<double> sustained_push_min;     // [Pa] a push that lasts, walls following
+    /// [Pa] before smoke trickles out of the feed beside the air coming in: it may, it surely does.
+    std::optional<double> exchange_draw_min_early, exchange_draw_min_late;
+    std::optional<Limit> draw_limit;         // what gives way first, at the weakest moment
+    std::optional<double> gust_push_max;     // [Pa] of the gusts given; none: no gusts
+    std::optional<double> gust_margin_min;   // [Pa] of spare draw over what the gusts push
+    std::optional<ColdStart> cold_start;     // none: it starts from an earlier burn
+    std::optional<double> feed_suction_min;  // [Pa] static, at the feed's foot, same period
+    double smoke_back = 0;                   // [s] in which gas left by the feed
+    std::optional<double> smoke_back_first;  // [s] when it first did
+    std::optional<double> air_ratio_mean;    // [-]
+    double air_flow_mean = 0;                // [kg/s] into feed and side air while it burns
 
     std::optional<double> plate_centre_max, plate_rim_max;  // [K]
     std::optional<double> plate_centre_max_time;            // [s]

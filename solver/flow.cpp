@@ -268,6 +268,18 @@ void Flow::commit() {
     committed_slope_ = slope_;
 }
 
+bool Flow::overturn(const Conditions& conditions, double forward) {
+    if (!(committed_.inlet[0] < 0 && forward > 0)) return false;
+    trial_ = committed_;
+    if (!(adverse_pressure(conditions, forward) > 0)) return false;
+    committed_ = trial_;
+    committed_.time = conditions.time;
+    pace_.inlet.assign(pace_.inlet.size(), 0.0);
+    pace_.emission.assign(pace_.emission.size(), 0.0);
+    slopes_known_ = false;
+    return true;
+}
+
 ReserveDraw Flow::reserve(const Conditions& conditions) {
     return reserve(conditions, topology_.gust_share);
 }

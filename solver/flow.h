@@ -34,6 +34,9 @@ class Flow {
     bool jumped() const;
     /// The last state found becomes the present one.
     void commit();
+    /// Turns a committed reverse flow into this forward one [kg/s] if the draw then carries it on:
+    /// what hot gas under cold does by itself. Whether it did.
+    bool overturn(const Conditions& conditions, double forward);
 
     /// p_adv(x) [Pa]: the push that balances all loops when x [kg/s] enters by the first inlet.
     /// `share`: what each loop feels of it [-], the first not zero.
@@ -49,6 +52,7 @@ class Flow {
     const March& march() const { return march_; }
     March& march() { return march_; }
     std::size_t marches() const { return marches_; }
+    const Topology& topology() const { return topology_; }
     double committed_flow() const { return committed_.inlet[0]; }
 
   private:

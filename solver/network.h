@@ -12,6 +12,8 @@
 
 namespace drawwell {
 
+class March;
+
 enum class SolidId : std::size_t {};
 enum class JunctionId : std::size_t {};
 constexpr std::size_t index(SolidId id) {
@@ -99,6 +101,10 @@ struct Network {
     /// Writes what differs at a time [s] into the surroundings; empty: nothing changes. Pure.
     std::function<void(double time, Surroundings& around)> change;
     std::vector<double> initial_fuel;
+    /// Where cold gas falls too slowly onto hot while the first inlet's flow runs backward: the
+    /// flow [kg/s] that the hot gas then sets up by itself; else 0. The march holds the instant.
+    /// Empty: never. Pure.
+    std::function<double(const March& march)> overturning;
     /// Enthalpy [J/kg] to temperature [K]; kept here because what gas is made of is not ours.
     std::function<double(const GasState&)> gas_temperature;
     /// Manufactured heat [W] added to each solid at a time [s]; empty but in verification.

@@ -10,6 +10,7 @@
 namespace drawwell {
 namespace {
 
+constexpr double after_branch = 0.1;  // [s] step to begin another branch with
 constexpr int stages = 4;
 using Square = Eigen::Matrix<double, stages, stages>;
 using Row = Eigen::Matrix<double, 1, stages>;
@@ -107,11 +108,18 @@ double Rosenbrock::attempt(const StiffSystem& system, double step) {
     return system.error_size(trial_, error_);
 }
 
+void Rosenbrock::accept(const StiffSystem& system) {
+    if (system.accepted(time_, state_)) {
+        system.rates(time_, state_, rate_);
+        step_ = std::min(step_, after_branch);
+    }
+    system.linearise();
+}
+
 std::pair<double, double> Rosenbrock::do_step(const StiffSystem& system) {
     if (!started_) {
         system.rates(time_, state_, rate_);
-        system.accepted(time_, state_);
-        system.linearise();
+        accept(system);
         started_ = true;
     }
     double step = std::min(step_, longest_step_);
@@ -141,11 +149,10 @@ std::pair<double, double> Rosenbrock::do_step(const StiffSystem& system) {
             old_rate_ = rate_;
             time_ += step;
             state_ = trial_;
-            rate_ = new_rate;
+            rate_ = end_rate_ = new_rate;
             step_ = std::min(step * factor, longest_step_);
             ++steps_;
-            system.accepted(time_, state_);
-            system.linearise();
+            accept(system);
             return {old_time_, time_};
         }
         ++rejected_;
@@ -165,7 +172,7 @@ void Rosenbrock::calc_state(double time, state_type& state) const {
     state.resize(state_.size());
     for (std::size_t k = 0; k < state.size(); ++k)
         state[k] = h00 * old_state_[k] + h10 * step * old_rate_[k] + h01 * state_[k] +
-                   h11 * step * rate_[k];
+                   h11 * step * end_rate_[k];
 }
 
 }  // namespace drawwell

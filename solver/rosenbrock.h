@@ -22,7 +22,8 @@ struct StiffSystem {
     std::function<double(ConstVector state, ConstVector error)> error_size;
     /// Whether the end of a step may be taken though its `rates` were found far from its start's.
     std::function<bool(double step)> may_accept;
-    std::function<void(double time, ConstVector state)> accepted;
+    /// A step ended here. Whether `rates` now gives others than before: the branch was left.
+    std::function<bool(double time, ConstVector state)> accepted;
 };
 
 /// A four-stage Rosenbrock-W method of order 3 with an embedded order 2, L-stable.
@@ -55,10 +56,13 @@ class Rosenbrock {
 
   private:
     double attempt(const StiffSystem& system, double step);
+    /// Goes on from state and rate as they are, or from the rate of another branch.
+    void accept(const StiffSystem& system);
 
     double longest_step_;
     double time_ = 0, step_ = 0, old_time_ = 0;
-    state_type state_, old_state_, rate_, old_rate_, trial_, stage_state_, error_;
+    state_type state_, old_state_, trial_, stage_state_, error_;
+    state_type rate_, old_rate_, end_rate_;  // to go on with; of the last step's two ends
     std::vector<std::vector<double>> stage_;
     bool started_ = false;
     std::size_t steps_ = 0, rejected_ = 0;

@@ -38,6 +38,20 @@ double error_size(const Network& network, double tolerance, std::span<const doub
     return std::sqrt(sum / static_cast<double>(state.size()));
 }
 
+/// Where cold gas falls too slowly onto hot, the flow turns by itself; a new stretch begins.
+bool overturned(double time, std::span<const double> state, HeatBalance& balance, Audit& audit) {
+    const Network& network = balance.network();
+    if (!network.overturning) return false;
+    const double forward = network.overturning(balance.flow().march());
+    if (!balance.flow().overturn(balance.conditions(time, state), forward)) return false;
+    audit.close(state);
+    std::vector<double> rate(state.size());
+    balance.rates(time, state, rate);
+    balance.flow().commit();
+    audit.open(time, state, balance);
+    return true;
+}
+
 /// `until`: the end of the stretch. What changes at once then is not yet seen at it.
 StiffSystem make_system(const Simulation& simulation, HeatBalance& balance, Audit& audit,
                         bool& fresh, const double& until) {
@@ -62,6 +76,7 @@ StiffSystem make_system(const Simulation& simulation, HeatBalance& balance, Audi
                 else
                     audit.step(time, balance);
                 fresh = false;
+                return overturned(time, state, balance, audit);
             },
     };
 }

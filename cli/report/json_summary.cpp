@@ -14,6 +14,8 @@ nlohmann::ordered_json to_json(const SummaryEntry& entry) {
             using T = std::decay_t<decltype(value)>;
             if constexpr (std::is_same_v<T, std::monostate>)
                 return nullptr;
+            else if constexpr (std::is_same_v<T, std::string_view>)
+                return std::string(value);
             else
                 return value;  // what is not finite comes out as null as well
         },

@@ -7,99 +7,15 @@
 
 #include "cli/read/units.h"
 #include "cli/report/cautions.h"
+#include "cli/report/page_draw.h"
 #include "cli/report/page_text.h"
+#include "cli/report/page_writer.h"
 
 namespace drawwell {
 namespace {
 
 constexpr double residual_limit = 1e-3;  // [-] above it the books do not balance
-constexpr double thin_reserve = 2;       // [Pa] a light gust; our choice
 constexpr double worth_a_line = 0.01;    // [-] share of the heat below which it is left out
-
-class Page {
-  public:
-    explicit Page(bool colour) : colour_(colour) {}
-
-    void heading(std::string_view text) { text_ += "\n" + marked(std::string(text), "1") + "\n"; }
-    void row(std::string_view label, std::string_view value) {
-        const std::string lead = fmt::format("  {:<24}", label);
-        text_ += wrapped(lead, value, lead.size());
-    }
-    void paragraph(std::string_view text) { text_ += wrapped("  ", text, 2); }
-    void point(std::string_view text) { text_ += wrapped("  - ", text, 4); }
-    void line(std::string_view text) { text_ += std::string(text) + "\n"; }
-    void verdict(std::string_view text, bool good) {
-        text_ += marked(wrapped("", text, 0), good ? "1;32" : "1;31");
-    }
-    const std::string& text() const { return text_; }
-
-  private:
-    std::string marked(std::string text, std::string_view code) const {
-        if (!colour_) return text;
-        const bool newline = text.ends_with('\n');
-        if (newline) text.pop_back();
-        return fmt::format("\x1b[{}m{}\x1b[0m{}", code, text, newline ? "\n" : "");
-    }
-
-    bool colour_;
-    std::string text_;
-};
-
-bool little_to_spare(const Summary& summary) {
-    return summary.reserve_draw_min && *summary.reserve_draw_min < thin_reserve;
-}
-
-void write_verdict(Page& page, const Summary& summary) {
-    if (!summary.draws)
-        page.verdict("IT DOES NOT DRAW.", false);
-    else if (summary.smoke_back > 0)
-        page.verdict("It draws, but smoke came back out of the feed.", false);
-    else if (little_to_spare(summary))
-        page.verdict("It draws, but with little to spare.", false);
-    else
-        page.verdict("It draws.", true);
-}
-
-void write_help(Page& page, const Summary& summary) {
-    if (summary.draws && summary.smoke_back <= 0 && !little_to_spare(summary)) return;
-    page.heading("What often helps; try one at a time with --set");
-    page.point("a higher flue, with fewer bends and a shorter level run");
-    page.point("a warm flue: kindling burned in it first (kindling.place), or a jacket round it");
-    page.point("a wider port, or a wider opening under the plate");
-    page.point("no suction in the room: fans off, a window open a hand's width");
-    if (summary.draws && summary.smoke_back > 0)
-        page.point("smaller first loads, put in only once the riser is hot");
-}
-
-void write_draw(Page& page, const Summary& summary) {
-    page.heading("Draw");
-    if (summary.reserve_draw_min && summary.reserve_draw_min_time)
-        page.row("weakest moment", fmt::format("{} after lighting; {:.1f} Pa of spare draw",
-                                               show_duration(*summary.reserve_draw_min_time),
-                                               *summary.reserve_draw_min));
-    if (summary.feed_suction_min)
-        page.row("suction at the feed",
-                 fmt::format("{:.1f} Pa at its foot, at the weakest", *summary.feed_suction_min));
-    if (summary.smoke_back > 0 && summary.smoke_back_first)
-        page.row("smoke back", fmt::format("for {} in all, first {} after lighting",
-                                           show_duration(summary.smoke_back),
-                                           show_duration(*summary.smoke_back_first)));
-    else
-        page.row("smoke back", summary.smoke_back > 0
-                                   ? "for " + show_duration(summary.smoke_back) + " in all"
-                                   : "none");
-    if (summary.air_flow_mean < 0) {
-        page.row("air", fmt::format("none: on the whole {:.1f} g/s of smoke come out of the feed",
-                                    to_grams(-summary.air_flow_mean)));
-        return;
-    }
-    std::string air = fmt::format("{:.1f} g/s while it burns", to_grams(summary.air_flow_mean));
-    if (summary.air_ratio_mean)
-        air += fmt::format(", {:.1f} times what the wood needs", *summary.air_ratio_mean);
-    page.row("air", air);
-    if (summary.air_ratio_mean && *summary.air_ratio_mean < 1)
-        page.paragraph("Too little air to burn the wood: part of it leaves as smoke and CO.");
-}
 
 void write_bands(Page& page, std::string_view label, const CookingTime& time) {
     page.line(fmt::format("  {:<24}{:>8.0f}{:>9.0f}{:>9.0f}{:>9.0f}", label, to_minutes(time.warm),
@@ -218,8 +134,6 @@ std::string burn_page(const Summary& summary, const PageFrame& frame) {
                           show_duration(frame.duration)));
     if (!frame.complete)
         page.verdict("STOPPED BEFORE ITS END: this holds only as far as it was computed.", false);
-    write_verdict(page, summary);
-    write_help(page, summary);
     write_draw(page, summary);
     write_plate(page, summary);
     write_temperatures(page, summary);

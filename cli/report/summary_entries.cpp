@@ -19,6 +19,20 @@ Value celsius(const std::optional<double>& kelvin) {
     return kelvin ? Value(to_celsius(*kelvin)) : Value();
 }
 
+Value before(const Summary& summary, double ColdStart::*figure) {
+    return summary.cold_start ? Value(*summary.cold_start.*figure) : Value();
+}
+
+Value limit_name(const std::optional<Limit>& limit) {
+    constexpr std::array<std::string_view, 3> names{"short_push", "lasting_push", "exchange"};
+    return limit ? Value(names[static_cast<std::size_t>(*limit)]) : Value();
+}
+
+Value leaning_name(const std::optional<ColdStart>& start) {
+    constexpr std::array<std::string_view, 3> names{"falls", "stands", "rises"};
+    return start ? Value(names[static_cast<std::size_t>(start->leaning)]) : Value();
+}
+
 void add_bands(std::vector<SummaryEntry>& entries, const std::array<std::string_view, 4>& keys,
                const std::optional<CookingTime>& time) {
     const auto minutes = [&](double CookingTime::*band) {
@@ -37,6 +51,17 @@ std::vector<SummaryEntry> summary_entries(const Summary& summary) {
         {"draws", summary.draws},
         {"reserve_draw_min_pa", plain(summary.reserve_draw_min)},
         {"reserve_draw_min_time_s", plain(summary.reserve_draw_min_time)},
+        {"reserve_suction_min_pa", plain(summary.reserve_suction_min)},
+        {"sustained_push_min_pa", plain(summary.sustained_push_min)},
+        {"exchange_draw_min_early_pa", plain(summary.exchange_draw_min_early)},
+        {"exchange_draw_min_late_pa", plain(summary.exchange_draw_min_late)},
+        {"draw_limit", limit_name(summary.draw_limit)},
+        {"gust_push_max_pa", plain(summary.gust_push_max)},
+        {"gust_margin_min_pa", plain(summary.gust_margin_min)},
+        {"no_fire_column_pa", before(summary, &ColdStart::column)},
+        {"before_lighting", leaning_name(summary.cold_start)},
+        {"priming_pa", before(summary, &ColdStart::priming)},
+        {"priming_kindling_s", summary.cold_start ? plain(summary.cold_start->kindling) : Value()},
         {"feed_suction_min_pa", plain(summary.feed_suction_min)},
         {"smoke_back_s", summary.smoke_back},
         {"smoke_back_first_s", plain(summary.smoke_back_first)},

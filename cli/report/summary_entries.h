@@ -11,8 +11,9 @@ namespace drawwell {
 
 /// An answer by the name that other programs know it by. The name's suffix is its unit.
 struct SummaryEntry {
-    std::string_view key;                                           // `plate_centre_max_c`
-    std::variant<std::monostate, bool, std::size_t, double> value;  // monostate: never happened
+    std::string_view key;  // `plate_centre_max_c`
+    /// Monostate: never happened. A text is one of a few words.
+    std::variant<std::monostate, bool, std::size_t, double, std::string_view> value;
 };
 
 /// Every figure of a summary, answers first; the one list behind JSON and result files.

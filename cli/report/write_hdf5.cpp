@@ -119,6 +119,8 @@ void write_summary(H5::H5File& file, const Summary& summary) {
                 using T = std::decay_t<decltype(value)>;
                 if constexpr (std::is_same_v<T, double>)
                     write_attribute(group, std::string(entry.key), value);
+                else if constexpr (std::is_same_v<T, std::string_view>)
+                    write_attribute(group, std::string(entry.key), std::string(value));
                 else if constexpr (!std::is_same_v<T, std::monostate>)
                     write_attribute(group, std::string(entry.key), static_cast<int>(value));
             },

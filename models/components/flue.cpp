@@ -57,6 +57,12 @@ void add_flue(StoveBuilder& builder) {
     }
     std::optional<std::size_t> damper;
     if (is_moved(stove.schedule.damper, 1)) damper = builder.add_open_share(stove.schedule.damper);
+    layout.flue_area = round_section(sections.front().bore).area;
+    for (const FlueSection& section : sections)
+        if (section.rise != 0 && !layout.flue_rises) {
+            layout.flue_rises = section.rise > 0;
+            break;
+        }
     double way = 0;
     for (std::size_t s = 0; s < sections.size(); ++s) {
         const FlueSection& section = sections[s];

@@ -79,6 +79,7 @@ void add_riser(StoveBuilder& builder) {
         }
     }
     if (!outside.solids.empty()) add_outer_face(builder, std::move(outside));
+    builder.layout.riser_area = section.area;
     builder.layout.riser_end = builder.add_junction("riser top");
     builder.layout.riser = builder.add_passage("riser", builder.layout.riser_foot,
                                                builder.layout.riser_end, std::move(shape));

@@ -31,6 +31,8 @@ struct Layout {
 
     std::optional<std::size_t> feed_free_area;          // setting [m2]
     std::optional<std::size_t> feed_open;               // setting [-] that a cover leaves
+    double riser_area = 0, flue_area = 0;               // [m2] for the gas, at their feet
+    bool flue_rises = false;                            // from its outlet on
     double tunnel_wall_area = 0, hearth_wall_area = 0;  // [m2] of the faces, all together
 
     SolidRow tunnel_wall, hearth_wall, riser_inside, riser_skin, barrel, plate, flue_wall;

@@ -40,7 +40,7 @@ class FixedSteps {
         };
         system.error_size = [](auto, auto) { return 0.1; };
         system.may_accept = [](double) { return true; };
-        system.accepted = [](double, auto) {};
+        system.accepted = [](double, auto) { return false; };
         stepper.initialize(first, 0, step);
     }
     FixedSteps(const FixedSteps&) = delete;
@@ -233,7 +233,10 @@ TEST_SUITE("solver/rosenbrock") {
     TEST_CASE("each accepted step is announced once, at its end") {
         FixedSteps run(two_species(1, 0), first_two, 0.25);
         Vector times;
-        run.system.accepted = [&](double t, auto) { times.push_back(t); };
+        run.system.accepted = [&](double t, auto) {
+            times.push_back(t);
+            return false;
+        };
         for (int i = 0; i < 3; ++i) run.stepper.do_step(run.system);
         REQUIRE(times.size() == 4);  // the start, too
         for (std::size_t i = 0; i < 4; ++i)
