@@ -75,7 +75,8 @@ Directions directions_of(const DrawCurve& curve) {
         }
     double lowest = 0;
     for (const DrawPoint& point : curve.points)
-        if (point.flow > out->flow && point.flow < end) lowest = std::min(lowest, point.pressure);
+        if (point.flow > out->flow && point.flow < end && std::isfinite(point.pressure))
+            lowest = std::min(lowest, point.pressure);
     if (lowest < 0) directions.pull_back = -lowest;
     return directions;
 }
@@ -84,15 +85,13 @@ std::optional<double> push_at(const DrawCurve& curve, double flow) {
     const auto above = std::find_if(curve.points.begin(), curve.points.end(),
                                     [flow](const DrawPoint& point) { return point.flow >= flow; });
     if (above == curve.points.end()) return {};
-    double push = above->pressure;
-    if (above->flow > flow) {
-        if (above == curve.points.begin()) return {};
-        const DrawPoint& below = *(above - 1);
-        const double share = (flow - below.flow) / (above->flow - below.flow);
-        push = below.pressure + share * (above->pressure - below.pressure);
-    }
-    if (!std::isfinite(push)) return {};
-    return push;
+    if (!std::isfinite(above->pressure)) return {};
+    if (above->flow == flow) return above->pressure;
+    if (above == curve.points.begin()) return {};
+    const DrawPoint& below = *(above - 1);
+    if (!std::isfinite(below.pressure)) return {};
+    const double share = (flow - below.flow) / (above->flow - below.flow);
+    return below.pressure + share * (above->pressure - below.pressure);
 }
 
 }  // namespace drawwell

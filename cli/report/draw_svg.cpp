@@ -62,7 +62,8 @@ Range shown_flows(const DrawStudy& study, const Range& pushes) {
     Range flows;
     for (const DrawCurve* curve : {&study.held, &study.following}) {
         for (const DrawPoint& point : curve->points)
-            if (point.pressure >= pushes.least && point.pressure <= pushes.most)
+            if (std::isfinite(point.pressure) && point.pressure >= pushes.least &&
+                point.pressure <= pushes.most)
                 flows.take(point.flow);
         for (const DrawState& state : curve->states) flows.take(state.flow);
     }

@@ -2,12 +2,15 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 namespace drawwell {
 
 NiceSteps nice_steps(double least, double most, int wanted) {
+    if (!std::isfinite(least) || !std::isfinite(most) || least >= most || wanted < 1) return {};
+    // The span of two huge numbers need not be a number.
+    if (most / 2 - least / 2 > std::numeric_limits<double>::max() / 4) return {};
     const double span = most - least;
-    if (!(span > 0) || !std::isfinite(span) || wanted < 1) return {};
     const double rough = span / wanted;
     const double power = std::pow(10.0, std::floor(std::log10(rough)));
     const double ratio = rough / power;
