@@ -154,9 +154,9 @@ std::string draw_svg(const DrawStudy& study, std::string_view title) {
     draw_curve(chart, study.held, held);
     draw_curve(chart, study.following, following);
     chart.mark(place(study.flow, 0), ChartMark::ring, ink);
-    chart.label(place(study.flow, 0), "now " + flow_text(study.flow), ink);
     label_curve(chart, study.held, held.colour, study.flow);
     label_curve(chart, study.following, following.colour, study.flow);
+    chart.label(place(study.flow, 0), "now " + flow_text(study.flow), ink);
     draw_height(chart, study.held, "a short push", held.colour);
     draw_height(chart, study.following, "a push that lasts", following.colour);
 

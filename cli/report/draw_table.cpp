@@ -83,7 +83,7 @@ std::string limit_text(const DrawAnswers& answers) {
 
 void write_spare(Page& page, const DrawStudy& study, const DrawAnswers& answers) {
     page.heading(study.flow < 0 ? "Spare draw, if it drew inward again"
-                                : "Spare draw, against wind on the flue, a fan in the room");
+                                : "Spare draw, against wind on the flue or a fan in the room");
     page.row("now", flow_text(study.flow));
     const auto spare = [](std::optional<double> push) { return push ? pascals(*push) : "none"; };
     page.row("a short push", spare(answers.short_push) + ", walls as they are");
