@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <functional>
+#include <string>
 #include <utility>
 
 #include "models/exchange.h"
@@ -109,16 +110,23 @@ DrawStudy study(StoveRun& run, double time, std::span<const double> state) {
 
 DrawStudy study_draw(const Stove& stove, const Library& library, double time,
                      const BurnWatch& watch) {
-    if (!(time > 0 && time <= stove.burn.duration))
-        throw InputError("the instant lies outside the burn");
+    if (!(time >= 0 && time <= stove.burn.duration))
+        throw InputError("the burn is over " + std::to_string(std::lround(time / 60)) +
+                         " min after lighting: ask for an earlier moment, or burn longer "
+                         "(burn.duration)");
     StoveRun run(stove, library);
-    std::vector<double> state;
-    run.burn(time, stove.burn.output_every,
-             [&](double reached, std::span<const double> at, HeatBalance&) {
-                 state.assign(at.begin(), at.end());
-                 if (watch.progress) watch.progress(reached);
-                 return watch.stop == nullptr || !watch.stop->load();
-             });
+    std::vector<double> state = run.built.network.initial_state();
+    if (time > 0) {
+        run.burn(time, stove.burn.output_every,
+                 [&](double reached, std::span<const double> at, HeatBalance&) {
+                     state.assign(at.begin(), at.end());
+                     if (watch.progress) watch.progress(reached);
+                     return watch.stop == nullptr || !watch.stop->load();
+                 });
+    } else {
+        std::vector<double> rate(state.size());
+        run.balance.rates(0, state, rate);
+    }
     return study(run, time, state);
 }
 

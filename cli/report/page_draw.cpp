@@ -1,13 +1,15 @@
 #include "cli/report/page_draw.h"
 
+#include <fmt/format.h>
+
 #include <cmath>
 
 #include "cli/read/units.h"
+#include "cli/report/page_text.h"
 
 namespace drawwell {
 namespace {
 
-constexpr double thin_reserve = 2;  // [Pa] a light gust; our choice
 constexpr double same_push = 0.05;  // [Pa] that a page does not tell apart
 
 bool little_to_spare(const Summary& summary) {

@@ -31,6 +31,14 @@ std::string show_temperature(double kelvin) {
     return fmt::format("{:.0f} °C", std::round(to_celsius(kelvin)) + 0.0);
 }
 
+std::string show_number(double value, int decimals) {
+    constexpr double longest = 1e5;
+    if (!(std::abs(value) < longest)) return fmt::format("{:.3g}", value);
+    const std::string text = fmt::format("{:.{}f}", value, decimals);
+    const bool nothing = text.find_first_of("123456789") == std::string::npos;
+    return nothing && text.starts_with('-') ? text.substr(1) : text;
+}
+
 std::string wrapped(std::string_view lead, std::string_view text, std::size_t indent) {
     std::string page(lead);
     std::size_t column = length_of(lead);

@@ -4,6 +4,7 @@
 #include <unistd.h>
 
 #include <cerrno>
+#include <fstream>
 #include <string>
 #include <system_error>
 #include <utility>
@@ -55,6 +56,15 @@ void PendingFile::commit() {
         throw failure("cannot write", target_, errno);
     pending_.clear();
     flush(folder_of(target_), O_RDONLY | O_DIRECTORY);
+}
+
+void write_whole(const std::filesystem::path& target, std::string_view text) {
+    PendingFile pending(target);
+    std::ofstream stream(pending.path(), std::ios::binary);
+    stream << text;
+    stream.close();
+    if (!stream) throw FileError("cannot write " + target.string());
+    pending.commit();
 }
 
 void check_writable(const std::filesystem::path& target) {

@@ -2,6 +2,7 @@
 
 #include <filesystem>
 #include <stdexcept>
+#include <string_view>
 
 namespace drawwell {
 
@@ -29,6 +30,9 @@ class PendingFile {
     std::filesystem::path target_;
     std::filesystem::path pending_;
 };
+
+/// Writes a text; the file replaces an earlier one only when it is whole. FileError.
+void write_whole(const std::filesystem::path& target, std::string_view text);
 
 /// FileError unless a file of that name could be written now; leaves nothing behind.
 void check_writable(const std::filesystem::path& target);

@@ -80,12 +80,7 @@ std::string csv_text(const Results& results) {
 }
 
 void write_csv(const std::filesystem::path& file, const Results& results) {
-    PendingFile pending(file);
-    std::ofstream stream(pending.path(), std::ios::binary);
-    stream << csv_text(results);
-    stream.close();
-    if (!stream) throw FileError("cannot write " + file.string());
-    pending.commit();
+    write_whole(file, csv_text(results));
 }
 
 bool is_drawwell_csv(const std::filesystem::path& file) {

@@ -1,0 +1,36 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "cli/read/overrides.h"
+#include "cli/report/run_record.h"
+#include "models/library.h"
+#include "models/stove.h"
+
+namespace CLI {
+class App;
+}
+
+namespace drawwell {
+
+/// Which stove a command is to compute, as told on the command line.
+struct StoveRequest {
+    std::string file;  // - reads standard input
+    std::vector<std::string> sets;
+};
+
+/// A stove with what it was read from.
+struct RequestedStove {
+    Library library;
+    Stove stove;
+    RunRecord record;
+};
+
+/// Adds STOVE and --set, which fill `request`.
+void add_stove_options(CLI::App& command, StoveRequest& request);
+
+/// Reads the stove; `more` overrides beat --set. FileError, InputError.
+RequestedStove read_requested(const StoveRequest& request, const std::vector<Override>& more = {});
+
+}  // namespace drawwell

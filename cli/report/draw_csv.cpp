@@ -1,0 +1,46 @@
+#include "cli/report/draw_csv.h"
+
+#include <fmt/format.h>
+
+#include <cmath>
+#include <fstream>
+#include <iterator>
+#include <map>
+#include <optional>
+#include <string_view>
+
+namespace drawwell {
+namespace {
+
+constexpr std::string_view csv_header = "flow_kg_s,push_held_pa,push_following_pa";
+
+}  // namespace
+
+std::string draw_csv(const DrawStudy& study) {
+    struct Pushes {
+        std::optional<double> held, following;
+    };
+    std::map<double, Pushes> rows;
+    for (const DrawPoint& point : study.held.points)
+        if (std::isfinite(point.flow)) rows[point.flow].held = point.pressure;
+    for (const DrawPoint& point : study.following.points)
+        if (std::isfinite(point.flow)) rows[point.flow].following = point.pressure;
+    const auto field = [](std::optional<double> value) {
+        return value && std::isfinite(*value) ? fmt::format("{:.7g}", *value) : std::string();
+    };
+    fmt::memory_buffer text;
+    fmt::format_to(std::back_inserter(text), "{}\n", csv_header);
+    for (const auto& [flow, pushes] : rows)
+        fmt::format_to(std::back_inserter(text), "{:.10g},{},{}\n", flow, field(pushes.held),
+                       field(pushes.following));
+    return fmt::to_string(text);
+}
+
+bool is_draw_csv(const std::filesystem::path& file) {
+    std::ifstream stream(file, std::ios::binary);
+    std::string header;
+    std::getline(stream, header);
+    return header == csv_header;
+}
+
+}  // namespace drawwell
