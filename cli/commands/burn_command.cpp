@@ -89,8 +89,23 @@ Targets find_targets(const BurnOptions& options) {
 std::vector<Override> overrides_of(const BurnOptions& options) {
     std::vector<Override> overrides;
     for (const std::string& set : options.sets) overrides.push_back(parse_override(set));
-    if (!options.duration.empty()) overrides.push_back({"burn.duration", options.duration});
+    if (!options.duration.empty())
+        overrides.push_back({"burn.duration", options.duration, "--for " + options.duration});
     return overrides;
+}
+
+/// Reads files that a stove file names, by their paths from its folder; one that can't be read is
+/// for the user to mend there.
+FileReader reader_beside(const std::string& stove) {
+    const fs::path folder = stove == "-" ? fs::path() : fs::path(stove).parent_path();
+    return [folder](const std::string& name) {
+        try {
+            const fs::path file = folder / name;
+            return read_text(file == "-" ? "./-" : file.string());  // not standard input
+        } catch (const FileError& error) {
+            throw InputError(error.what());
+        }
+    };
 }
 
 BurnOutcome compute(const Stove& stove, const Library& library, bool quiet) {
@@ -111,7 +126,7 @@ void burn(const BurnOptions& options) {
     const std::string text = read_text(options.stove);
     const std::string name = options.stove == "-" ? "standard input" : options.stove;
     const Library library = read_library();
-    const Stove stove = read_stove(text, name, overrides, library);
+    const Stove stove = read_stove(text, name, overrides, library, reader_beside(options.stove));
     const Targets targets = find_targets(options);
 
     const BurnOutcome outcome = compute(stove, library, options.quiet);
