@@ -14,6 +14,8 @@ template <class... Cases>
 struct Overloaded : Cases... {
     using Cases::operator()...;
 };
+template <class... Cases>
+Overloaded(Cases...) -> Overloaded<Cases...>;
 
 std::size_t choice_index(const Key& key, const std::string& value) {
     return static_cast<std::size_t>(std::find(key.choices.begin(), key.choices.end(), value) -
@@ -119,16 +121,19 @@ std::string value_text(const Key& key, const Value& value) {
             [](const std::string& held) { return quoted(held); },
             [&](const std::vector<double>& held) {
                 std::vector<std::string> items;
+                items.reserve(held.size());
                 for (const double each : held) items.push_back(quantity_text(each, key.quantity));
                 return list_text(items);
             },
             [](const std::vector<std::string>& held) {
                 std::vector<std::string> items;
+                items.reserve(held.size());
                 for (const std::string& each : held) items.push_back(quoted(each));
                 return list_text(items);
             },
             [](const BuildUp& held) {
                 std::vector<std::string> items;
+                items.reserve(held.size());
                 for (const Layer& layer : held)
                     items.push_back(quoted(format_quantity(layer.thickness, Quantity::length) +
                                            " " + layer.material));
@@ -138,6 +143,7 @@ std::string value_text(const Key& key, const Value& value) {
             [&](const Steps& held) { return rows_text(held.time(), held.value(), key.quantity); },
             [](const std::vector<LoadTime>& held) {
                 std::vector<std::string> rows;
+                rows.reserve(held.size());
                 for (const LoadTime& each : held)
                     rows.push_back(
                         list_text({quantity_text(each.time, Quantity::time), quoted(each.load)}));

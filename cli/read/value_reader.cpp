@@ -30,6 +30,7 @@ std::string example(double number, Quantity quantity) {
 template <class Map>
 std::vector<std::string> names(const Map& map) {
     std::vector<std::string> list;
+    list.reserve(map.size());
     for (const auto& [name, _] : map) list.push_back(name);
     return list;
 }

@@ -34,6 +34,7 @@ constexpr std::array sorts{
 
 std::vector<std::string> known_names() {
     std::vector<std::string> names;
+    names.reserve(sorts.size());
     for (const ColumnSort& sort : sorts) names.emplace_back(sort.name);
     return names;
 }
