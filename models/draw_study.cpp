@@ -26,9 +26,12 @@ class Tracer {
 
     DrawCurve trace(double from, double to) {
         DrawCurve curve;
-        const double step = (to - from) / (2 * points_a_side);
-        // From the largest flow down: that is how a push drives a stove.
-        for (int i = 2 * points_a_side; i >= 0; --i) add(curve, from + i * step);
+        // From the largest flow down: that is how a push drives a stove. Closer near standstill,
+        // where curves bend most.
+        for (int i = points_a_side; i >= -points_a_side; --i) {
+            const double share = static_cast<double>(i) / points_a_side;
+            add(curve, (share > 0 ? to : -from) * share * std::sqrt(std::abs(share)));
+        }
         std::reverse(curve.points.begin(), curve.points.end());
         std::reverse(curve.states.begin(), curve.states.end());
         find_fold(curve);

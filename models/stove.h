@@ -165,6 +165,7 @@ struct Schedule {
 };
 
 struct Burn {
+    std::optional<double> lit_at;  // [s] after midnight, by the clock
     double duration = 3 * 3600.0;  // [s]
     double output_every = 30;      // [s]
     double reserve_every = 60;     // [s]; 0: reserve draw is not computed

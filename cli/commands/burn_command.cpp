@@ -64,7 +64,8 @@ BurnOutcome compute(const RequestedStove& requested, bool quiet) {
 
 void burn(const BurnOptions& options) {
     std::vector<Override> duration;
-    if (!options.duration.empty()) duration.push_back({"burn.duration", options.duration});
+    if (!options.duration.empty())
+        duration.push_back({"burn.duration", options.duration, "--for " + options.duration});
     RequestedStove requested = read_requested(options.stove, duration);
     const Targets targets = find_targets(options);
 

@@ -117,6 +117,17 @@ std::string accepted(const Key& key) {
         case Kind::table:
             return range(fmt::format("{}, or a list of [time, {}],", quantity_name(key.quantity),
                                      quantity_name(key.quantity)));
+        case Kind::steps: {
+            std::vector<std::string_view> words;
+            for (const NumberWord& word : key.words) words.push_back(word.name);
+            return fmt::format("{}; or {}; or a list of [time, {}], each held until the next",
+                               range(quantity_name(key.quantity)), fmt::join(words, ", "),
+                               quantity_name(key.quantity));
+        }
+        case Kind::loads:
+            return "list of [time, name of a load]";
+        case Kind::clock:
+            return "time of day such as \"19:30\"";
     }
     return {};
 }

@@ -31,7 +31,7 @@ std::string run_new(const NewRequest& request) {
     BuildersStock stock;
     stock.bore = option_value(request.bore, Quantity::length, "--bore");
     stock.drum_volume = option_value(request.drum, Quantity::volume, "--drum");
-    const std::string text = starting_stove(stock);
+    std::string text = starting_stove(stock);
     if (request.file.empty()) return text;
     if (!request.force && std::filesystem::exists(request.file))
         throw InputError(fmt::format("{} exists; --force replaces it", request.file));

@@ -1,13 +1,34 @@
 #include "cli/commands/stove_request.h"
 
 #include <CLI/CLI.hpp>
+#include <filesystem>
 
 #include "cli/commands/read_text.h"
 #include "cli/read/read_library.h"
 #include "cli/read/read_stove.h"
 #include "cli/read/resolved_text.h"
+#include "cli/report/pending_file.h"
+#include "solver/errors.h"
 
 namespace drawwell {
+namespace {
+
+/// Reads files that a stove file names, by their paths from its folder; one that can't be read is
+/// for the user to mend there.
+FileReader reader_beside(const std::string& stove) {
+    namespace fs = std::filesystem;
+    const fs::path folder = stove == "-" ? fs::path() : fs::path(stove).parent_path();
+    return [folder](const std::string& name) {
+        try {
+            const fs::path file = folder / name;
+            return read_text(file == "-" ? "./-" : file.string());  // not standard input
+        } catch (const FileError& error) {
+            throw InputError(error.what());
+        }
+    };
+}
+
+}  // namespace
 
 void add_stove_options(CLI::App& command, StoveRequest& request) {
     command.add_option("STOVE", request.file, "stove file; - reads standard input")->required();
@@ -28,8 +49,8 @@ RequestedStove read_requested(const StoveRequest& request, const std::vector<Ove
     record.stove_name = request.file == "-" ? "standard input" : request.file;
     record.stove_text = read_text(request.file);
     requested.library = read_library();
-    requested.stove =
-        read_stove(record.stove_text, record.stove_name, overrides, requested.library);
+    requested.stove = read_stove(record.stove_text, record.stove_name, overrides, requested.library,
+                                 reader_beside(request.file));
     record.title = requested.stove.title;
     record.stove_resolved = resolved_text(requested.stove);
     for (const Override& set : overrides) record.overrides.push_back(set.key + "=" + set.value);

@@ -34,7 +34,8 @@ std::vector<Key> make_keys() {
                            .fallback = "none",
                            .help = "what you call the stove",
                            .field = fields::own<&Stove::title>}};
-    for (auto part : {firebox_keys, riser_keys, flue_keys, wood_keys, site_keys, burn_keys}) {
+    for (auto part :
+         {firebox_keys, riser_keys, flue_keys, wood_keys, schedule_keys, site_keys, burn_keys}) {
         const std::vector<Key> more = part();
         keys.insert(keys.end(), more.begin(), more.end());
     }
@@ -48,6 +49,7 @@ std::vector<std::string> names_in(StoveDraft& draft, std::string_view group) {
     };
     if (group == "flue") collect(draft.stove.flue.sections);
     if (group == "side_air") collect(draft.stove.side_air);
+    if (group == "leak") collect(draft.stove.leaks);
     if (group == "load") collect(draft.stove.loads);
     return names;
 }

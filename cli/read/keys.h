@@ -24,17 +24,27 @@ enum class Kind {
     times,     // "8 min" or ["8 min", "16 min"]
     names,     // ["level", "stack"]
     build_up,  // ["25 mm aes_board", "1 mm stainless_304"], from the gas outwards
-    table,     // "3 kW" or [["0 min", "3 kW"], ["1 h", "2 kW"]]
+    table,     // "3 kW" or [["0 min", "3 kW"], ["1 h", "2 kW"]], linear between the rows
+    steps,     // "50 %" or [["0 min", "open"], ["50 min", "50 %"]], each held until the next
+    loads,     // [["8 min", "first"], ["16 min", "main"]]
+    clock,     // "19:30"
 };
 
 /// A value of a key, understood: SI, times and thicknesses too.
 using Value = std::variant<double, std::string, std::vector<double>, std::vector<std::string>,
-                           BuildUp, Table>;
+                           BuildUp, Table, Steps, std::vector<LoadTime>>;
 
 /// Where in a draft a key's value lives; nothing if the part is absent.
 using Field = std::variant<std::monostate, double*, std::optional<double>*, int*, bool*,
-                           KindlingPlace*, std::string*, std::vector<double>*,
-                           std::vector<std::string>*, BuildUp*, Table*, std::optional<Table>*>;
+                           KindlingPlace*, LeakPlace*, Standing*, std::string*,
+                           std::vector<double>*, std::vector<std::string>*, BuildUp*, Table*,
+                           std::optional<Table>*, Steps*, std::vector<LoadTime>*>;
+
+/// A word that stands for a number: `half`.
+struct NumberWord {
+    std::string_view name;
+    double value = 0;  // SI
+};
 
 /// One thing that a stove file can say. `--set`, `list keys`, the resolved text and whatever
 /// varies, follows or fits a stove go through the same list.
@@ -50,7 +60,8 @@ struct Key {
     bool practice = false;         // the default is common practice, no source
     double least = 0, most = 1e9;  // SI, both allowed
     std::vector<std::string_view> choices = {};
-    std::string_view help = {};  // in the trade's words, with the engineering term
+    std::vector<NumberWord> words = {};  // of steps, in place of a number
+    std::string_view help = {};          // in the trade's words, with the engineering term
     /// The value's home in a draft; `create` makes the part if it is absent.
     Field (*field)(StoveDraft& draft, std::string_view name, bool create) = nullptr;
 };

@@ -18,8 +18,9 @@ bool is_list(const FoundKey& found) {
 }
 
 bool is_fire(const std::string& name) {
-    return name == "load" || name == "kindling" || name.starts_with("load.") ||
-           name.starts_with("kindling.") || name == "heat.power" || name == "burn_rate.table";
+    return name == "load" || name == "schedule.load" || name == "kindling" ||
+           name.starts_with("load.") || name.starts_with("kindling.") || name == "heat.power" ||
+           name == "burn_rate.table";
 }
 
 bool is_either(const std::string& key, const std::string& table, std::string_view first,
@@ -35,9 +36,24 @@ bool replaces(const std::string& key, const std::string& old) {
     if (key == "heat.power" || key == "burn_rate.table") return is_fire(old);
     if (table.starts_with("flue.") && is_either(key, table, "direction", "rise"))
         return is_either(old, table, "direction", "rise");
+    if (key == "schedule.load") return old.starts_with("load.") && last_word(old) == "at";
     if (is_either(key, "site", "altitude", "pressure"))
         return is_either(old, "site", "altitude", "pressure");
     return false;
+}
+
+/// Drops from schedule.load the rows of a load whose times an override says.
+void drop_scheduled(RawFile& file, const std::string& load) {
+    for (Entry& entry : file.entries) {
+        if (entry.key != "schedule.load" || entry.from_override) continue;
+        std::erase_if(entry.value.items, [&](const RawValue& row) {
+            return row.items.size() == 2 && row.items[1].text == load;
+        });
+    }
+    std::erase_if(file.entries, [](const Entry& entry) {
+        return entry.key == "schedule.load" && !entry.from_override && entry.value.items.empty() &&
+               entry.value.form == RawValue::Form::list;
+    });
 }
 
 /// Refuses a part that the file does not have, if it has others of that sort: most likely a
@@ -66,7 +82,8 @@ Override parse_override(std::string_view text) {
 
 void apply_overrides(RawFile& file, std::span<const Override> overrides, Problems& problems) {
     for (const Override& each : overrides) {
-        Entry entry{each.key, {}, {}, true};
+        Entry entry{each.key, {}, {}, true, each.typed};
+        if (each.typed.empty()) entry.option = fmt::format("--set {}={}", each.key, each.value);
         entry.value.shown = each.value;
         const FoundKey found = find_key(each.key);
         try {
@@ -82,6 +99,7 @@ void apply_overrides(RawFile& file, std::span<const Override> overrides, Problem
         std::erase_if(file.tables, [&](const TableHead& table) {
             return is_fire(table.name) && replaces(each.key, table.name);
         });
+        if (found.key && found.key->name == "load.NAME.at") drop_scheduled(file, found.name);
         file.entries.push_back(std::move(entry));
     }
 }

@@ -14,8 +14,7 @@ void Problems::add(const Entry& entry, const std::string& reason) {
 
 void Problems::add(const Entry& entry, const Place& place, const std::string& reason) {
     if (entry.from_override)
-        problems_.push_back(
-            {{}, fmt::format("--set {}={}: {}", entry.key, entry.value.shown, reason)});
+        problems_.push_back({{}, fmt::format("{}: {}", entry.option, reason)});
     else
         problems_.push_back({place.line > 0 ? place : entry.place,
                              fmt::format("{} = {}: {}", entry.key, entry.value.shown, reason)});

@@ -11,7 +11,8 @@ namespace drawwell {
 /// What is wrong with a stove file, collected so that a person mends it all in one go.
 class Problems {
   public:
-    /// `file:line:column: key = value: reason`, or `--set key=value: reason`.
+    /// `file:line:column: key = value: reason`, or the override as typed, `--set key=value:
+    /// reason`.
     void add(const Entry& entry, const std::string& reason);
     /// The same at a place inside the entry's value, if that has one.
     void add(const Entry& entry, const Place& place, const std::string& reason);

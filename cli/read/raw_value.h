@@ -30,6 +30,7 @@ struct Entry {
     RawValue value;
     Place place;  // of the key
     bool from_override = false;
+    std::string option = {};  // of an override, as typed: `--set riser.top=3m`
 };
 
 /// A table of the file: `[flue.stack]`.

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "cli/read/clock_time.h"
 #include "cli/read/keys.h"
 #include "cli/read/overrides.h"
 #include "cli/read/raw_value.h"
@@ -17,8 +18,8 @@ namespace {
 /// One reading of one stove file: entries into values, values into a draft.
 class StoveReader {
   public:
-    StoveReader(std::string_view file_name, const Library& library)
-        : file_name_(file_name), library_(library) {
+    StoveReader(std::string_view file_name, const Library& library, const FileReader& read_file)
+        : file_name_(file_name), library_(library), read_file_(read_file) {
         draft_.library = &library;
     }
 
@@ -26,11 +27,16 @@ class StoveReader {
         RawFile file = parse_raw(text, file_name_);
         apply_overrides(file, overrides, problems_);
         for (const TableHead& table : file.tables) open_table(table);
+        // Clock times everywhere count from lighting.
+        std::stable_partition(file.entries.begin(), file.entries.end(),
+                              [](const Entry& entry) { return entry.key == lit_at; });
         for (const Entry& entry : file.entries) take(entry);
+        take_weather(draft_, said_, read_file_, problems_);
         add_kindling();
         check_contradictions(said_, problems_);
         sort_flue();
         require_keys();
+        check_load_times(draft_, said_, problems_);
         fill_defaults();
         complete(draft_);
         check_stove(draft_, said_, problems_);
@@ -39,6 +45,8 @@ class StoveReader {
     }
 
   private:
+    static inline const std::string lit_at = "burn.lit_at";
+
     /// Notes where a table begins and makes its part, so that its required keys are asked for.
     void open_table(const TableHead& table) {
         if (is_refused(table.name)) return;
@@ -81,11 +89,21 @@ class StoveReader {
             return;
         }
         found.key->field(draft_, found.name, true);
-        const std::optional<Value> value = read_value(*found.key, entry, library_, problems_);
+        if (said_.unsure.contains(lit_at) && has_clock_time(entry.value)) {
+            said_.unsure.insert(entry.key);
+            return;
+        }
+        const std::optional<Value> value =
+            read_value(*found.key, entry, library_, problems_, draft_.stove.burn.lit_at);
         if (value)
             set_value(draft_, found, *value);
         else
             said_.unsure.insert(entry.key);
+    }
+
+    static bool has_clock_time(const RawValue& raw) {
+        return is_clock_text(raw.text) ||
+               std::any_of(raw.items.begin(), raw.items.end(), has_clock_time);
     }
 
     /// Loads are lit by kindling, said or not.
@@ -165,6 +183,7 @@ class StoveReader {
 
     std::string_view file_name_;
     const Library& library_;
+    const FileReader& read_file_;
     StoveDraft draft_;
     Said said_;
     Problems problems_;
@@ -174,8 +193,9 @@ class StoveReader {
 }  // namespace
 
 Stove read_stove(std::string_view text, std::string_view file_name,
-                 std::span<const Override> overrides, const Library& library) {
-    return StoveReader(file_name, library).read(text, overrides);
+                 std::span<const Override> overrides, const Library& library,
+                 const FileReader& read_file) {
+    return StoveReader(file_name, library, read_file).read(text, overrides);
 }
 
 }  // namespace drawwell

@@ -3,9 +3,9 @@
 #include <fmt/format.h>
 
 #include <cmath>
-#include <initializer_list>
 
-#include "cli/read/keys.h"
+#include "cli/read/checker.h"
+#include "cli/read/over_time.h"
 #include "cli/read/units.h"
 
 namespace drawwell {
@@ -14,54 +14,6 @@ namespace {
 std::string mm(double value) {
     return show_quantity(value, Quantity::length);
 }
-
-/// Blames one of several keys for what they say together.
-class Checker {
-  public:
-    Checker(const StoveDraft& draft, const Said& said, Problems& problems)
-        : draft_(draft), said_(said), problems_(problems) {}
-
-    /// Unless `good`, a problem at the first of the keys that an override set, else the first that
-    /// the file set, else the table of the first. Skipped while one of them has no sure value.
-    void require(bool good, std::initializer_list<std::string> keys, const std::string& reason) {
-        if (good) return;
-        const Entry* blamed = nullptr;
-        for (const std::string& key : keys) {
-            if (said_.unsure.contains(key)) return;
-            const auto said = said_.entries.find(key);
-            if (said == said_.entries.end()) continue;
-            if (!blamed || (said->second.from_override && !blamed->from_override))
-                blamed = &said->second;
-        }
-        if (blamed)
-            problems_.add(*blamed, reason);
-        else
-            problems_.add(place_of(table_of(*keys.begin())),
-                          by_default(*keys.begin()) + ": " + reason);
-    }
-
-    /// A problem of a whole part.
-    void require_part(bool good, const std::string& table, const std::string& reason) {
-        if (!good) problems_.add(place_of(table), fmt::format("[{}]: {}", table, reason));
-    }
-
-  private:
-    Place place_of(const std::string& name) const {
-        const auto table = said_.tables.find(name);
-        return table == said_.tables.end() ? Place{1, 1} : table->second;
-    }
-    std::string by_default(const std::string& name) const {
-        StoveDraft draft = draft_;
-        const FoundKey found = find_key(name);
-        const auto value = found.key ? get_value(draft, found) : std::nullopt;
-        return value ? fmt::format("{} = {} (by default)", name, value_text(*found.key, *value))
-                     : name;
-    }
-
-    const StoveDraft& draft_;
-    const Said& said_;
-    Problems& problems_;
-};
 
 void check_firebox(const Stove& stove, Checker& check) {
     if (const auto& tunnel = stove.tunnel; tunnel && stove.feed) {
@@ -173,6 +125,23 @@ void check_flue(const Stove& stove, Checker& check) {
                               mm(first.bore), mm(stove.barrel->height)));
 }
 
+void check_leaks(const Stove& stove, Checker& check) {
+    check.require_part(!stove.bypass || stove.barrel, "bypass",
+                       "a bypass goes round a barrel: add [barrel]");
+    for (const Leak& leak : stove.leaks) {
+        const std::string place = "leak." + leak.name + ".place";
+        if (leak.place == LeakPlace::under_plate)
+            check.require(stove.barrel && stove.plate, {place},
+                          "a joint under the plate needs a [barrel] and a [plate]");
+        if (leak.place == LeakPlace::flue_outlet)
+            check.require(!stove.flue.sections.empty(), {place},
+                          "a joint at the flue outlet needs a [flue.NAME]");
+        if (leak.place == LeakPlace::tunnel)
+            check.require(stove.tunnel.has_value(), {place},
+                          "a joint in the tunnel needs a [tunnel]");
+    }
+}
+
 void check_wood(const Stove& stove, const Said& said, Checker& check) {
     const bool wood = !stove.loads.empty() || stove.burn_rate;
     // A source of heat whose value was refused is one all the same.
@@ -208,7 +177,9 @@ void check_stove(const StoveDraft& draft, const Said& said, Problems& problems) 
     check_riser(draft.stove, check);
     check_barrel(draft.stove, check);
     check_flue(draft.stove, check);
+    check_leaks(draft.stove, check);
     check_wood(draft.stove, said, check);
+    check_moved(draft, said, check);
 }
 
 void check_contradictions(const Said& said, Problems& problems) {
@@ -220,6 +191,12 @@ void check_contradictions(const Said& said, Problems& problems) {
     };
     both("site.altitude", "site.pressure");
     both("heat.power", "burn_rate.table");
+    for (const std::string instead : {"heat.power", "burn_rate.table"}) {
+        const auto loads = said.entries.find("schedule.load");
+        if (loads != said.entries.end() && said.entries.contains(instead))
+            problems.add(loads->second,
+                         fmt::format("{} stands instead of loads: leave one of them out", instead));
+    }
     for (const std::string member : {"riser.width", "riser.depth"}) both(member, "riser.bore");
     for (const auto& [table, place] : said.tables) {
         if (table.starts_with("flue.")) both(table + ".direction", table + ".rise");

@@ -1,20 +1,10 @@
 #pragma once
 
-#include <map>
-#include <set>
-#include <string>
-
 #include "cli/read/problems.h"
+#include "cli/read/said.h"
 #include "cli/read/stove_draft.h"
 
 namespace drawwell {
-
-/// What was said, to blame it.
-struct Said {
-    std::map<std::string, Entry> entries;  // by full key
-    std::set<std::string> unsure;  // keys without a value to rely on: checks of them are skipped
-    std::map<std::string, Place> tables;  // where each table begins
-};
 
 /// Adds a problem for each impossibility of a stove whose values are all filled in: a riser through
 /// the plate, a barrel narrower than the riser, wood with nowhere to burn.

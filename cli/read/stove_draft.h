@@ -10,6 +10,12 @@
 
 namespace drawwell {
 
+/// A load, by its name, at one of its times [s] after lighting.
+struct LoadTime {
+    double time = 0;
+    std::string load;
+};
+
 /// A stove being written down, with what its keys may say besides: other ways of saying a thing,
 /// and what all loads share.
 struct StoveDraft {
@@ -17,6 +23,9 @@ struct StoveDraft {
     const Library* library = nullptr;
     double altitude = 0;                    // [m] of the site
     double wood_side = 0, wood_length = 0;  // [m] of a load's pieces, unless it says otherwise
+    std::string wood_standing;              // of a load's pieces, the same
+    std::vector<LoadTime> load_times;       // in the order of the file
+    std::string weather;                    // name of a file
     std::vector<std::string> flue_order;    // names of the sections
     std::map<std::string, std::string> direction;  // of a flue section: up, level, down
 };

@@ -3,103 +3,19 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <vector>
 
 #include "cli/read/nearest.h"
 #include "cli/read/number_text.h"
+#include "cli/read/unit_table.h"
 #include "solver/constants.h"
 #include "solver/errors.h"
 
 namespace drawwell {
 namespace {
 
-/// SI value = factor * (number + offset).
-struct Unit {
-    std::string_view name;
-    Quantity quantity;
-    double factor;
-    double offset = 0;
-    bool listed = true;  // false: another spelling of a listed one
-};
-
 using enum Quantity;
-constexpr double inch = 0.0254;       // [m] exact, international yard and pound agreement 1959
-constexpr double pound = 0.45359237;  // [kg] exact, the same
-constexpr double btu = 1055.056;      // [J] international table, rounded
-constexpr double water_inch =
-    249.089;  // [Pa] conventional inch of water, from memory of NIST SP 811
-constexpr double degree = constants::pi / 180.0;
-
-constexpr std::array units{
-    Unit{"mm", length, 1e-3},
-    Unit{"cm", length, 1e-2},
-    Unit{"m", length, 1},
-    Unit{"in", length, inch},
-    Unit{"ft", length, 12 * inch},
-    Unit{"inch", length, inch, 0, false},
-    Unit{"inches", length, inch, 0, false},
-    Unit{"\"", length, inch, 0, false},
-    Unit{"foot", length, 12 * inch, 0, false},
-    Unit{"feet", length, 12 * inch, 0, false},
-    Unit{"'", length, 12 * inch, 0, false},
-    Unit{"mm2", area, 1e-6},
-    Unit{"cm2", area, 1e-4},
-    Unit{"m2", area, 1},
-    Unit{"in2", area, inch* inch},
-    Unit{"mm²", area, 1e-6, 0, false},
-    Unit{"cm²", area, 1e-4, 0, false},
-    Unit{"m²", area, 1, 0, false},
-    Unit{"l", volume, 1e-3},
-    Unit{"m3", volume, 1},
-    Unit{"gal", volume, 231 * inch* inch* inch},  // US gallon, exact
-    Unit{"L", volume, 1e-3, 0, false},
-    Unit{"m³", volume, 1, 0, false},
-    Unit{"deg", angle, degree},
-    Unit{"rad", angle, 1},
-    Unit{"°", angle, degree, 0, false},
-    Unit{"°C", temperature, 1, constants::ice_point},
-    Unit{"°F", temperature, 5.0 / 9.0, constants::ice_point * 1.8 - 32},
-    Unit{"K", temperature, 1},
-    Unit{"C", temperature, 1, constants::ice_point, false},
-    Unit{"F", temperature, 5.0 / 9.0, constants::ice_point * 1.8 - 32, false},
-    Unit{"degC", temperature, 1, constants::ice_point, false},
-    Unit{"degF", temperature, 5.0 / 9.0, constants::ice_point * 1.8 - 32, false},
-    Unit{"s", time, 1},
-    Unit{"min", time, 60},
-    Unit{"h", time, 3600},
-    Unit{"kg", mass, 1},
-    Unit{"g", mass, 1e-3},
-    Unit{"lb", mass, pound},
-    Unit{"oz", mass, pound / 16},
-    Unit{"kg/h", burn_rate, 1.0 / 3600},
-    Unit{"g/s", burn_rate, 1e-3},
-    Unit{"kg/s", burn_rate, 1},
-    Unit{"lb/h", burn_rate, pound / 3600},
-    Unit{"kW", power, 1e3},
-    Unit{"W", power, 1},
-    Unit{"BTU/h", power, btu / 3600},
-    Unit{"Pa", pressure, 1},
-    Unit{"hPa", pressure, 100},
-    Unit{"kPa", pressure, 1000},
-    Unit{"mbar", pressure, 100},
-    Unit{"inH2O", pressure, water_inch},
-    Unit{"m/s", speed, 1},
-    Unit{"km/h", speed, 1.0 / 3.6},
-    Unit{"mph", speed, 5280 * 12 * inch / 3600},
-    Unit{"W/K", heat_loss, 1},
-    Unit{"kW/K", heat_loss, 1000, 0, false},
-    Unit{"%", moisture, 0.01},
-    Unit{"% wet", moisture, 0.01},
-    Unit{"% dry", moisture, 0.01},
-    Unit{"% wet basis", moisture, 0.01, 0, false},
-    Unit{"% dry basis", moisture, 0.01, 0, false},
-    Unit{"kg/kg wet", moisture, 1, 0, false},
-    Unit{"%", share, 0.01},
-    Unit{"", share, 1},
-    Unit{"", number, 1},
-};
 
 std::string with_article(Quantity quantity) {
     const std::string_view name = quantity_name(quantity);
@@ -113,9 +29,9 @@ std::string with_article(Quantity quantity) {
                            : fmt::format("{} is in {}", with_article(quantity), units_text);
     if (unit.empty()) throw InputError(fmt::format("the unit is missing; {}", accepted));
     std::vector<std::string> names;
-    for (const Unit& known : units)
+    for (const Unit& known : all_units())
         if (known.quantity == quantity && !known.name.empty()) names.emplace_back(known.name);
-    for (const Unit& other : units)
+    for (const Unit& other : all_units())
         if (other.name == unit)
             throw InputError(fmt::format("{} is a unit of {}; {}", unit,
                                          quantity_name(other.quantity), accepted));
@@ -124,10 +40,10 @@ std::string with_article(Quantity quantity) {
 }
 
 const Unit& find_unit(std::string_view name, Quantity quantity) {
-    const auto found = std::find_if(units.begin(), units.end(), [&](const Unit& unit) {
+    const auto found = std::find_if(all_units().begin(), all_units().end(), [&](const Unit& unit) {
         return unit.quantity == quantity && unit.name == name;
     });
-    if (found == units.end()) refuse_unit(name, quantity);
+    if (found == all_units().end()) refuse_unit(name, quantity);
     return *found;
 }
 
@@ -167,12 +83,14 @@ const Unit& usual_unit(double value, Quantity quantity) {
             return find_unit(std::abs(value) < 2000 ? "Pa" : "hPa", quantity);
         case power:
             return find_unit(std::abs(value) < 1000 ? "W" : "kW", quantity);
+        case area:
+            return find_unit(value < 1e-3 ? "mm2" : value < 0.1 ? "cm2" : "m2", quantity);
         case moisture:
             return find_unit("% wet", quantity);
         default:
             break;
     }
-    return *std::find_if(units.begin(), units.end(),
+    return *std::find_if(all_units().begin(), all_units().end(),
                          [&](const Unit& unit) { return unit.quantity == quantity; });
 }
 
@@ -208,6 +126,8 @@ std::string_view quantity_name(Quantity quantity) {
             return "speed";
         case heat_loss:
             return "heat loss";
+        case heat_resistance:
+            return "heat resistance";
         case moisture:
             return "moisture";
         case share:
@@ -220,7 +140,7 @@ std::string_view quantity_name(Quantity quantity) {
 
 std::string accepted_units(Quantity quantity) {
     std::string list;
-    for (const Unit& unit : units)
+    for (const Unit& unit : all_units())
         if (unit.quantity == quantity && unit.listed && !unit.name.empty())
             list += (list.empty() ? "" : ", ") + std::string(unit.name);
     return list;
@@ -246,7 +166,7 @@ std::string format_quantity(double value, Quantity quantity) {
         const std::string text = join(fmt::format("{:.{}g}", from_si(value, unit), digits), unit);
         if (parse_quantity(text, quantity) == value) return text;
     }
-    for (const Unit& plain : units)
+    for (const Unit& plain : all_units())
         if (plain.quantity == quantity && plain.factor == 1 && plain.offset == 0)
             return join(fmt::format("{}", value), plain);
     return join(fmt::format("{:.17g}", from_si(value, unit)), unit);

@@ -19,6 +19,7 @@ enum class Quantity {
     pressure,
     speed,
     heat_loss,
+    heat_resistance,
     moisture,
     share,
     number,

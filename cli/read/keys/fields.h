@@ -34,6 +34,9 @@ inline std::vector<FlueSection>& parts_of(StoveDraft& draft, const FlueSection*)
 inline std::vector<SideAir>& parts_of(StoveDraft& draft, const SideAir*) {
     return draft.stove.side_air;
 }
+inline std::vector<Leak>& parts_of(StoveDraft& draft, const Leak*) {
+    return draft.stove.leaks;
+}
 inline std::vector<Load>& parts_of(StoveDraft& draft, const Load*) {
     return draft.stove.loads;
 }
@@ -67,6 +70,7 @@ std::vector<Key> firebox_keys();
 std::vector<Key> riser_keys();
 std::vector<Key> flue_keys();
 std::vector<Key> wood_keys();
+std::vector<Key> schedule_keys();
 std::vector<Key> site_keys();
 std::vector<Key> burn_keys();
 

@@ -180,6 +180,18 @@ std::vector<Key> firebox_keys() {
          .most = 5,
          .help = "height of the opening's centre above the tunnel floor",
          .field = named<&SideAir::height>},
+        {.name = "side_air.NAME.from",
+         .kind = Kind::choice,
+         .fallback = "room",
+         .choices = {"room", "outdoors"},
+         .help = "where the air comes from; from outdoors, through a duct",
+         .field = named<&SideAir::outdoors>},
+        {.name = "side_air.NAME.duct",
+         .quantity = length,
+         .fallback = "0 m",
+         .most = 50,
+         .help = "length of the duct that brings it, of the opening's section",
+         .field = named<&SideAir::duct_length>},
     };
 }
 

@@ -25,8 +25,10 @@ const FlueSection* section(const StoveDraft& draft, std::string_view name) {
 }
 
 Derived rise(const StoveDraft& draft, std::string_view name) {
+    const FlueSection* held = section(draft, name);
+    if (!held) return std::nullopt;
     const auto said = draft.direction.find(std::string(name));
-    const double length = section(draft, name)->length;
+    const double length = held->length;
     if (said == draft.direction.end() || said->second.empty() || said->second == "up")
         return length;
     return said->second == "down" ? -length : 0.0;
@@ -77,6 +79,11 @@ std::vector<Key> flue_keys() {
          .most = 50,
          .help = "velocity heads lost in a cap on the flue's top, besides the exit",
          .field = of<&Stove::flue, &Flue::cap_loss>},
+        {.name = "flue.damper",
+         .kind = Kind::text,
+         .fallback = "none: the first section",
+         .help = "name of the section at whose start the damper of schedule.damper sits",
+         .field = of<&Stove::flue, &Flue::damper>},
         {.name = "flue.order",
          .kind = Kind::names,
          .fallback = "none: as in the file",

@@ -16,6 +16,13 @@ Derived plate_underside(const StoveDraft& draft, std::string_view) {
     return draft.stove.riser.top + equal_bore(draft.stove.riser) / 3;
 }
 
+Derived bypass_bore(const StoveDraft& draft, std::string_view) {
+    return equal_bore(draft.stove.riser);
+}
+Derived barrel_height(const StoveDraft& draft, std::string_view) {
+    return draft.stove.barrel ? Derived(draft.stove.barrel->height) : std::nullopt;
+}
+
 }  // namespace
 
 std::vector<Key> riser_keys() {
@@ -125,6 +132,45 @@ std::vector<Key> riser_keys() {
          .practice = true,
          .help = "what the cooking plate is made of",
          .field = of<&Stove::plate, &Plate::material>},
+        {.name = "plate.cover_resistance",
+         .quantity = heat_resistance,
+         .fallback = "0.5 m2 K/W",
+         .practice = true,
+         .least = 0.001,
+         .most = 20,
+         .help = "heat resistance of a cover laid on the plate (schedule.plate_cover): thickness "
+                 "over conductivity; 20 mm of fibre board make 0.5",
+         .field = of<&Stove::plate, &Plate::cover_resistance>},
+        {.name = "bypass.bore",
+         .quantity = length,
+         .fallback = "as riser.bore",
+         .derive = bypass_bore,
+         .practice = true,
+         .least = 0.02,
+         .most = 1,
+         .help = "inside diameter of a short cut from under the plate to the flue outlet",
+         .field = of<&Stove::bypass, &Bypass::bore>},
+        {.name = "bypass.length",
+         .quantity = length,
+         .fallback = "as barrel.height",
+         .derive = barrel_height,
+         .practice = true,
+         .least = 0.02,
+         .most = 10,
+         .help = "length of that short cut; schedule.bypass opens it",
+         .field = of<&Stove::bypass, &Bypass::length>},
+        {.name = "leak.NAME.area",
+         .quantity = area,
+         .required = true,
+         .most = 0.01,
+         .help = "open area of a joint that is not tight (leakage)",
+         .field = named<&Leak::area>},
+        {.name = "leak.NAME.place",
+         .kind = Kind::choice,
+         .required = true,
+         .choices = {"under_plate", "flue_outlet", "tunnel"},
+         .help = "where the joint is: under_plate, flue_outlet or tunnel",
+         .field = named<&Leak::place>},
     };
 }
 

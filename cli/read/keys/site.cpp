@@ -14,6 +14,10 @@ Field altitude(StoveDraft& draft, std::string_view, bool) {
     return &draft.altitude;
 }
 
+Field weather(StoveDraft& draft, std::string_view, bool) {
+    return &draft.weather;
+}
+
 }  // namespace
 
 std::vector<Key> site_keys() {
@@ -26,6 +30,12 @@ std::vector<Key> site_keys() {
          .most = 333.15,
          .help = "temperature of the air round the stove",
          .field = of<&Stove::site, &Site::room>},
+        {.name = "site.weather",
+         .kind = Kind::text,
+         .fallback = "none",
+         .help = "CSV file beside the stove file with the weather over time, in columns time_min "
+                 "(or time_s, time_h) and any of outdoor_c, wind_m_s, gust_m_s, room_suction_pa",
+         .field = weather},
         {.name = "site.outdoor",
          .kind = Kind::table,
          .quantity = temperature,
@@ -63,6 +73,21 @@ std::vector<Key> site_keys() {
          .most = 2,
          .help = "share of the wind's pressure that pushes into the flue's top; negative: it sucks",
          .field = of<&Stove::site, &Site::wind_factor>},
+        {.name = "site.gust",
+         .kind = Kind::table,
+         .quantity = speed,
+         .fallback = "0 m/s",
+         .most = 80,
+         .help = "wind at the flue's top in gusts; 0: none",
+         .field = of<&Stove::site, &Site::gust>},
+        {.name = "site.gust_factor",
+         .quantity = number,
+         .fallback = "0.3",
+         .most = 2,
+         .help =
+             "share of a gust's dynamic pressure that pushes into the flue at worst (0.3 is our "
+             "choice)",
+         .field = of<&Stove::site, &Site::gust_factor>},
         {.name = "site.wind_at_stove",
          .quantity = speed,
          .fallback = "0 m/s",
@@ -75,7 +100,8 @@ std::vector<Key> site_keys() {
          .fallback = "0 Pa",
          .least = -100,
          .most = 100,
-         .help = "fan suction: by how much the room is below outdoors (pressure offset)",
+         .help = "fan suction: by how much the room is below outdoors (pressure offset); a fan "
+                 "switched on is two rows of a table, a second apart",
          .field = of<&Stove::site, &Site::room_suction>},
         {.name = "site.room_suction_height",
          .quantity = length,
@@ -96,6 +122,13 @@ std::vector<Key> site_keys() {
 std::vector<Key> burn_keys() {
     using enum Quantity;
     return {
+        {.name = "burn.lit_at",
+         .kind = Kind::clock,
+         .fallback = "none",
+         .most = 86399,
+         .help = "time of day at lighting, \"19:30\"; then times after lighting may be written by "
+                 "the clock too, \"20:10\"",
+         .field = of<&Stove::burn, &Burn::lit_at>},
         {.name = "burn.duration",
          .quantity = time,
          .fallback = "3 h",
@@ -116,6 +149,14 @@ std::vector<Key> burn_keys() {
          .most = 86400,
          .help = "time between computations of the spare draw (reserve); 0: not computed",
          .field = of<&Stove::burn, &Burn::reserve_every>},
+        {.name = "burn.sustained_every",
+         .quantity = time,
+         .fallback = "15 min",
+         .most = 86400,
+         .help =
+             "time between computations of the push from outside that the draw still stands, if "
+             "it lasts; 0: not computed",
+         .field = of<&Stove::burn, &Burn::sustained_every>},
         {.name = "burn.tolerance",
          .quantity = number,
          .fallback = "0.0002",

@@ -14,7 +14,9 @@ const Load* load(const StoveDraft& draft, std::string_view name) {
 }
 
 Derived load_mass(const StoveDraft& draft, std::string_view name) {
-    const Load& each = *load(draft, name);
+    const Load* held = load(draft, name);
+    if (!held) return std::nullopt;
+    const Load& each = *held;
     const auto found = draft.library->woods.find(each.kind);
     if (found == draft.library->woods.end()) return std::nullopt;
     return found->second.density * each.pieces * each.side * each.side * each.length;
@@ -27,6 +29,15 @@ Derived load_side(const StoveDraft& draft, std::string_view) {
 }
 Derived load_length(const StoveDraft& draft, std::string_view) {
     return draft.wood_length;
+}
+Derived load_standing(const StoveDraft& draft, std::string_view) {
+    return draft.wood_standing;
+}
+Derived load_times(const StoveDraft& draft, std::string_view name) {
+    std::vector<double> times;
+    for (const LoadTime& each : draft.load_times)
+        if (each.load == name) times.push_back(each.time);
+    return times.empty() ? Derived() : times;
 }
 Derived load_moisture(const StoveDraft& draft, std::string_view) {
     return draft.stove.wood_moisture_wet_basis;
@@ -42,6 +53,10 @@ Field wood_side(StoveDraft& draft, std::string_view, bool) {
 }
 Field wood_length(StoveDraft& draft, std::string_view, bool) {
     return &draft.wood_length;
+}
+
+Field wood_standing(StoveDraft& draft, std::string_view, bool) {
+    return &draft.wood_standing;
 }
 
 }  // namespace
@@ -77,10 +92,18 @@ std::vector<Key> wood_keys() {
          .most = 3,
          .help = "length of a stick",
          .field = wood_length},
+        {.name = "wood.standing",
+         .kind = Kind::choice,
+         .fallback = "apart",
+         .choices = {"apart", "bundled"},
+         .help =
+             "how the sticks of a load stand: apart, lit all round, or as a bundle, lit outside",
+         .field = wood_standing},
         {.name = "load.NAME.at",
          .kind = Kind::times,
          .quantity = time,
-         .required = true,
+         .fallback = "by schedule.load",
+         .derive = load_times,
          .most = 864000,
          .help = "when the load goes in after lighting: one time, or a list of them",
          .field = named<&Load::times>},
@@ -120,6 +143,13 @@ std::vector<Key> wood_keys() {
          .most = 0.7,
          .help = "moisture of this load",
          .field = named<&Load::moisture_wet_basis>},
+        {.name = "load.NAME.standing",
+         .kind = Kind::choice,
+         .fallback = "as wood.standing",
+         .derive = load_standing,
+         .choices = {"apart", "bundled"},
+         .help = "how this load's sticks stand",
+         .field = named<&Load::standing>},
         {.name = "load.NAME.mass",
          .quantity = mass,
          .fallback = "by the wood's density",

@@ -92,6 +92,25 @@ TEST_SUITE("cli/commands/burn") {
         CHECK(files_in(folder / "") == 1);
     }
 
+    TEST_CASE("a file of weather is found beside the stove file that names it") {
+        const ScratchFolder folder;
+        std::filesystem::create_directory(folder / "stoves");
+        put(folder / "stoves/night.csv", "time_min,outdoor_c\n0,5\n1,x\n");
+        put(folder / "stoves/a.toml",
+            bytes_of(DRAWWELL_SOURCES "/data/stoves/allotment-kitchen.toml"));
+        const std::string burn = " burn stoves/a.toml --for 5s --set site.weather=";
+        ProgramRun run = run_program(folder, burn + "night.csv");
+        CHECK(run.code == 2);
+        CHECK(contains(run.err, "site.weather=night.csv: night.csv:3: outdoor_c = x"));
+        run = run_program(folder, burn + "day.csv");
+        CHECK(run.code == 2);
+        CHECK(contains(run.err, "cannot read stoves/day.csv"));
+        put(folder / "stoves/night.csv", "time_min,outdoor_c\n0,5\n1,4\n");
+        run = run_program(folder, burn + "night.csv --json");
+        CHECK(run.err == "");
+        CHECK(run.code == 0);
+    }
+
     TEST_CASE("a stove file that is not there ends with code 4") {
         const ScratchFolder folder;
         const ProgramRun run = run_program(folder, " burn absent.toml");

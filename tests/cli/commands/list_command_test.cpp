@@ -40,6 +40,8 @@ TEST_SUITE("cli/commands/list_command") {
         CHECK(text.find("length in mm, cm, m, in, ft, from 50 mm to 20 m") != std::string::npos);
         CHECK(text.find("barrel.height") == std::string::npos);
         CHECK_THROWS_AS(list_keys("nosuchword"), InputError);
+        CHECK(list_keys("schedule.port").find("from 5 % to 100 %; or open, half; or a list of") !=
+              std::string::npos);
     }
 
     TEST_CASE("materials, woods and columns are listed by name") {

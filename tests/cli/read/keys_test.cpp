@@ -39,12 +39,32 @@ TEST_SUITE("cli/read/keys") {
     }
 
     TEST_CASE("the keys that other commands rely on exist") {
-        for (const char* name :
-             {"feed.mouth", "tunnel.width", "port.width", "riser.top", "riser.bore",
-              "barrel.diameter", "barrel.height", "plate.underside", "plate.thickness",
-              "flue.level.length", "flue.stack.length", "flue.outlet", "port.height",
-              "kindling.place", "burn.duration", "site.outdoor", "site.room", "site.room_suction",
-              "wood.moisture"}) {
+        for (const char* name : {"feed.mouth",
+                                 "tunnel.width",
+                                 "port.width",
+                                 "riser.top",
+                                 "riser.bore",
+                                 "barrel.diameter",
+                                 "barrel.height",
+                                 "plate.underside",
+                                 "plate.thickness",
+                                 "flue.level.length",
+                                 "flue.stack.length",
+                                 "flue.outlet",
+                                 "port.height",
+                                 "kindling.place",
+                                 "burn.duration",
+                                 "site.outdoor",
+                                 "site.room",
+                                 "site.room_suction",
+                                 "wood.moisture",
+                                 "schedule.damper",
+                                 "schedule.bypass",
+                                 "schedule.port",
+                                 "schedule.side_air",
+                                 "schedule.feed_cover",
+                                 "schedule.plate_cover",
+                                 "site.gust"}) {
             INFO(name);
             CHECK(find_key(name).key != nullptr);
         }

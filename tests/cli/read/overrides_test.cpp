@@ -51,6 +51,40 @@ TEST_SUITE("cli/read/overrides") {
               doctest::Approx(0.1));
     }
 
+    TEST_CASE("loads told by name in time give way to their own times, and the other way round") {
+        const std::string named = with("at = [\"8 min\", \"16 min\"]\n", "[load.late]\n") +
+                                  "[schedule]\nload = [['8 min', 'main'], ['1 h', 'late']]\n";
+        const Stove moved = read(named, {"load.main.at=9 min"});
+        CHECK(moved.loads.at(0).times == std::vector<double>{540});
+        CHECK(moved.loads.at(1).times == std::vector<double>{3600});
+        CHECK(read(named, {"load.main.at=9 min", "load.late.at=2 h"}).loads.at(1).times ==
+              std::vector<double>{7200});
+        CHECK(read(small_stove, {"schedule.load=[[\"5 min\", \"main\"]]"}).loads.at(0).times ==
+              std::vector<double>{300});
+        CHECK(read(named, {"heat.power=3 kW"}).loads.empty());
+        CHECK(read(named, {"wood.standing=bundled"}).loads.at(0).standing == Standing::bundled);
+    }
+
+    TEST_CASE("what is moved during a burn is overridden as one value or as rows") {
+        CHECK(read(small_stove, {"schedule.damper=50%"}).schedule.damper(0) == 0.5);
+        CHECK(read(small_stove, {"schedule.damper=half"}).schedule.damper(0) == 0.5);
+        const Steps rows =
+            read(small_stove, {"schedule.damper=[[\"0 min\",\"100 %\"],[\"50 min\",\"50 %\"]]"})
+                .schedule.damper;
+        CHECK(rows(2999) == 1);
+        CHECK(rows(3000) == 0.5);
+    }
+
+    TEST_CASE("an override that came by another option is told as it was typed") {
+        const Override by_for{"burn.duration", "6x", "--for 6x"};
+        try {
+            read_stove(small_stove, "s.toml", std::span(&by_for, 1), read_library());
+            FAIL("it was read");
+        } catch (const InputError& error) {
+            CHECK(std::string(error.what()).find("--for 6x: unknown unit \"x\"") == 0);
+        }
+    }
+
     TEST_CASE("errors of an override begin with it") {
         CHECK(problems_of(small_stove, {"riser.topp=3m"}).at(0) ==
               "--set riser.topp=3m: unknown key; did you mean \"riser.top\"?");

@@ -60,6 +60,24 @@ TEST_SUITE("cli/read/read_stove") {
         CHECK_FALSE(slot.kindling);
     }
 
+    TEST_CASE("parts that are only named take the defaults of the trade") {
+        const Stove stove = read(with("[flue.level]", "[bypass]\n[flue.level]") +
+                                 "[side_air.duct]\nholes = 4\ndiameter = '9 mm'\n");
+        CHECK(stove.bypass->bore == stove.riser.bore);
+        CHECK(stove.bypass->length == stove.barrel->height);
+        CHECK(stove.plate->cover_resistance == 0.5);
+        CHECK_FALSE(stove.side_air.at(0).outdoors);
+        CHECK(stove.side_air.at(0).duct_length == 0);
+        CHECK(stove.loads.at(0).standing == Standing::apart);
+        CHECK(stove.burn.sustained_every == 900);
+        CHECK_FALSE(stove.burn.lit_at);
+        CHECK(stove.leaks.empty());
+        const Stove ducted = read(small_stove, {"side_air.a.holes=4", "side_air.a.diameter=9 mm",
+                                                "side_air.a.from=outdoors", "side_air.a.duct=3 m"});
+        CHECK(ducted.side_air.at(0).outdoors);
+        CHECK(ducted.side_air.at(0).duct_length == 3);
+    }
+
     TEST_CASE("tables in time are read row by row") {
         const Stove stove = read(
             "[riser]\nbore='60 mm'\ntop='2 m'\n[heat]\npower=[['0 min','1 kW'],['10 min','3 "

@@ -51,6 +51,33 @@ TEST_SUITE("cli/read/resolved_text") {
         check_round_trip(read(embedded_data("stoves/workshop.toml")));
     }
 
+    TEST_CASE("what changes during a burn reads back to the same stove") {
+        check_round_trip(read(
+            small_stove, {"schedule.damper=[[\"0 min\", \"open\"], [\"50 min\", \"33 %\"]]",
+                          "bypass.bore=90 mm",
+                          "schedule.bypass=[[\"0 s\", \"open\"], [\"431 s\", \"shut\"]]",
+                          "schedule.port=70 %",
+                          "side_air.a.holes=7",
+                          "side_air.a.diameter=8 mm",
+                          "side_air.a.from=outdoors",
+                          "side_air.a.duct=2.5 m",
+                          "schedule.side_air=half",
+                          "schedule.feed_cover=on",
+                          "schedule.plate_cover=[[\"0 s\", \"off\"], [\"1 h\", \"on\"]]",
+                          "plate.cover_resistance=0.31 m2 K/W",
+                          "flue.damper=stack",
+                          "leak.lid.area=33 mm2",
+                          "leak.lid.place=under_plate",
+                          "leak.collar.area=0.7 cm2",
+                          "leak.collar.place=flue_outlet",
+                          "load.main.standing=bundled",
+                          "burn.lit_at=19:30",
+                          "burn.sustained_every=0 s",
+                          "site.gust=[[\"0 s\", \"3 m/s\"], [\"1 h\", \"9 m/s\"]]",
+                          "site.gust_factor=0.7",
+                          "site.room_suction=[[\"20:00\", \"0 Pa\"], [\"20:01\", \"6 Pa\"]]"}));
+    }
+
     TEST_CASE("a constant in place of a table is said as one value") {
         const Stove stove = read(small_stove, {"burn_rate.table=3.6 kg/h"});
         check_round_trip(stove);

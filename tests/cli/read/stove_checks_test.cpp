@@ -114,6 +114,22 @@ TEST_SUITE("cli/read/stove_checks") {
                       "s.toml:9:1: side_air.a.at", "above the feed's mouth"));
     }
 
+    TEST_CASE("a bypass and joints that are not tight need the part they are at") {
+        const std::string duct = "[riser]\nbore='60 mm'\ntop='2 m'\n[heat]\npower='1 kW'\n";
+        CHECK(only_problem(problems_of(duct + "[bypass]\n"),
+                           "s.toml:6:2: [bypass]: ", "goes round a barrel"));
+        CHECK(only_problem(problems_of(duct + "[leak.a]\narea='9 mm2'\nplace='under_plate'\n"),
+                           "s.toml:8:1: leak.a.place", "needs a [barrel] and a [plate]"));
+        CHECK(only_problem(problems_of(duct + "[leak.a]\narea='9 mm2'\nplace='flue_outlet'\n"),
+                           "s.toml:8:1: leak.a.place", "needs a [flue.NAME]"));
+        CHECK(only_problem(problems_of(duct + "[leak.a]\narea='9 mm2'\nplace='tunnel'\n"),
+                           "s.toml:8:1: leak.a.place", "needs a [tunnel]"));
+        CHECK(problems_of(duct + "[leak.a]\nplace='lid'\n").size() == 2);
+        const Stove stove = read(small_stove, {"leak.lid.area=2 cm2", "leak.lid.place=tunnel"});
+        CHECK(stove.leaks.at(0).area == doctest::Approx(2e-4));
+        CHECK(stove.leaks.at(0).place == LeakPlace::tunnel);
+    }
+
     TEST_CASE("a thing said twice is refused") {
         CHECK(refused("[flue.level]",
                       "[site]\naltitude = \"1 m\"\npressure = \"1000 hPa\"\n[flue.level]",

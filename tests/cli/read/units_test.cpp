@@ -79,6 +79,9 @@ TEST_SUITE("cli/read/units") {
               doctest::Approx(0.2082).epsilon(1e-4));  // a US drum is 208 l
         CHECK(parsed("90 deg", Quantity::angle) == near(constants::pi / 2));
         CHECK(parsed("660 mm2", Quantity::area) == near(660e-6));
+        CHECK(parsed("2 cm2", Quantity::area) == near(2e-4));
+        CHECK(parsed("0.5 m2 K/W", Quantity::heat_resistance) == near(0.5));
+        CHECK(parsed("0.5 m²K/W", Quantity::heat_resistance) == near(0.5));
         CHECK(parsed("60 %", Quantity::share) == near(0.6));
         CHECK(parsed("0.6", Quantity::share) == near(0.6));
         // 10000 BTU/h is 2.93 kW in any table of conversions.
@@ -108,10 +111,11 @@ TEST_SUITE("cli/read/units") {
     }
 
     TEST_CASE("a formatted quantity reads back to exactly the same value") {
-        const Quantity all[] = {Quantity::length,   Quantity::temperature, Quantity::time,
-                                Quantity::mass,     Quantity::burn_rate,   Quantity::power,
-                                Quantity::pressure, Quantity::moisture,    Quantity::share,
-                                Quantity::angle,    Quantity::area,        Quantity::number};
+        const Quantity all[] = {Quantity::length,         Quantity::temperature, Quantity::time,
+                                Quantity::mass,           Quantity::burn_rate,   Quantity::power,
+                                Quantity::pressure,       Quantity::moisture,    Quantity::share,
+                                Quantity::angle,          Quantity::area,        Quantity::number,
+                                Quantity::heat_resistance};
         double value = 0.0137;
         for (int i = 0; i < 200; ++i) {
             value = std::fmod(value * 7.318 + 0.217, 0.7);
@@ -122,6 +126,8 @@ TEST_SUITE("cli/read/units") {
         }
         CHECK(format_quantity(0.18, Quantity::length) == "180 mm");
         CHECK(format_quantity(279.15, Quantity::temperature) == "6 °C");
+        CHECK(format_quantity(33 * 1e-6, Quantity::area) == "33 mm2");
+        CHECK(show_quantity(0.01, Quantity::area) == "100 cm2");
         CHECK(format_quantity(480, Quantity::time) == "8 min");
         CHECK(format_quantity(10800, Quantity::time) == "3 h");
     }
