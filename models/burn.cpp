@@ -2,67 +2,16 @@
 
 #include <algorithm>
 #include <chrono>
-#include <limits>
 #include <set>
-#include <string>
 
 #include "models/build_network.h"
+#include "models/loading.h"
 #include "models/recorder.h"
 #include "models/summarise.h"
 #include "solver/simulate.h"
 
 namespace drawwell {
 namespace {
-
-/// Puts loads in at their times; what does not fit is tried again each minute.
-class Loading {
-  public:
-    explicit Loading(const BuiltStove& built) : built_(built) {}
-
-    /// Time of the next try of a load that waits, or zero.
-    double at_stop(double time, std::span<double> state) {
-        const auto fuel = state.subspan(built_.network.solids.size());
-        while (next_ < built_.load_times.size() && built_.load_times[next_].time <= time + 1e-6)
-            waiting_.push_back(built_.load_times[next_++]);
-        while (!waiting_.empty()) {
-            const auto load = waiting_.front();
-            const double before_value = built_.bed->heating_value(fuel);
-            const double before_wood = built_.bed->dry_wood(fuel);
-            if (!built_.bed->put_in(load.lot, fuel)) break;
-            put_value_ += built_.bed->heating_value(fuel) - before_value;
-            put_wood_ += built_.bed->dry_wood(fuel) - before_wood;
-            if (time > load.time + 1)
-                remarks_.push_back("load " + built_.bed->lots()[load.lot].name + " due at " +
-                                   minutes(load.time) + " did not fit and went in at " +
-                                   minutes(time));
-            waiting_.erase(waiting_.begin());
-        }
-        return waiting_.empty() ? 0 : time + try_again;
-    }
-
-    /// What never went in, for the report.
-    std::vector<std::string> remarks() const {
-        std::vector<std::string> all = remarks_;
-        for (const auto& load : waiting_)
-            all.push_back("load " + built_.bed->lots()[load.lot].name + " due at " +
-                          minutes(load.time) + " never fitted into the feed");
-        return all;
-    }
-    double put_value() const { return put_value_; }
-    double put_wood() const { return put_wood_; }
-
-  private:
-    static constexpr double try_again = 60;  // [s]
-    static std::string minutes(double seconds) {
-        return std::to_string(static_cast<int>(seconds / 60 + 0.5)) + " min";
-    }
-
-    const BuiltStove& built_;
-    std::size_t next_ = 0;
-    std::vector<BuiltStove::LoadTime> waiting_;
-    std::vector<std::string> remarks_;
-    double put_value_ = 0, put_wood_ = 0;
-};
 
 /// Instants at which a table bends or a load goes in.
 std::vector<double> stops_of(const Stove& stove, const BuiltStove& built) {
@@ -92,7 +41,7 @@ BurnOutcome run_burn(const Stove& stove, const Library& library, const BurnWatch
     simulation.stops = stops_of(stove, built);
     if (built.bed)
         simulation.at_stop = [&](double time, std::span<double> state) {
-            return loading.at_stop(time, state);
+            return loading.at_stop(time, state.subspan(built.network.solids.size()));
         };
     simulation.sample = [&](double time, std::span<const double> state, HeatBalance& at) {
         recorder.sample(time, state, at);
