@@ -39,6 +39,8 @@ class Recorder {
                  const HeatBalance& balance);
     void put_draw(const HeatBalance& balance);
     void put_fire(double time, std::span<const double> fuel, const HeatBalance& balance);
+    /// Water, wood and embers of each load, and the ash of what has burned.
+    void put_loads(std::span<const double> fuel);
     void put_reserve(double time, std::span<const double> state, HeatBalance& balance);
     bool load_between(double from, double to) const;
     double burnout(const HeatBalance& balance) const;
@@ -51,6 +53,8 @@ class Recorder {
     Results results_;
     std::vector<double> oxygen_needed_, oxygen_in_;
     std::vector<Refined> refined_;
+    std::vector<bool> went_in_;  // loads, in order of time
+    double first_wood_ = 0;      // [kg] on the book of a fire without loads
 
     struct Known {
         double time = 0, reserve = 0;
