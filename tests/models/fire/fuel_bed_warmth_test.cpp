@@ -29,6 +29,11 @@ TEST_SUITE("models/fire/fuel_bed") {
         CHECK(bed.rates()[3] == 0);
         CHECK(bed.wall_heat[0] < 0);
         CHECK(bed.wall_heat[0] > -from_walls);
+        // Half way it is half the one and half the other.
+        const double burning = bed.wall_heat[0];
+        bed.fuel[0] /= 2;
+        CHECK(bed.rates()[3] == near(taken / 2, 0.05));  // flames and embers pay less than in step
+        CHECK(bed.wall_heat[0] == near((burning - from_walls) / 2, 1e-9));
     }
 
     TEST_CASE("a cold load takes no more from embers than they set free") {
