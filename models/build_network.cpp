@@ -54,16 +54,18 @@ SolidFuel mean_fuel(const Stove& stove, const Library& library) {
         .wood = mean, .char_yield = library.bed.char_yield.value, .temperature = stove.site.room};
 }
 
-/// The hearth, or the riser's foot where there is no tunnel.
+/// Width [m] of a fire in the hearth, or at the riser's foot where there is no tunnel.
+double fire_width(const Stove& stove) {
+    return stove.tunnel           ? std::sqrt(stove.tunnel->width * stove.tunnel->height)
+           : stove.riser.bore > 0 ? stove.riser.bore
+                                  : std::sqrt(stove.riser.width * stove.riser.depth);
+}
+
 FuelSite hearth_site(const StoveBuilder& builder) {
-    const Stove& stove = builder.stove;
-    FuelSite site;
-    site.view = stove.tunnel ? hearth_view(builder) : riser_view(builder);
-    site.width = stove.tunnel           ? std::sqrt(stove.tunnel->width * stove.tunnel->height)
-                 : stove.riser.bore > 0 ? stove.riser.bore
-                                        : std::sqrt(stove.riser.width * stove.riser.depth);
-    site.beam_length = 0.9 * site.width;  // 3.6 V/A of a long square duct
-    return site;
+    const double width = fire_width(builder.stove);
+    return {.view = builder.stove.tunnel ? hearth_view(builder) : riser_view(builder),
+            .beam_length = 0.9 * width,  // 3.6 V/A of a long square duct
+            .width = width};
 }
 
 FuelSite foot_site(FireView view, double bore) {
@@ -163,7 +165,7 @@ void add_fire(StoveBuilder& builder, const Library& library, const SolidFuel& fu
                                     dry_basis(stove.wood_moisture_wet_basis) / (1 - fuel.wood.ash),
                                 .fuel = fuel,
                                 .constants = library.bed,
-                                .width = hearth_site(builder).width},
+                                .width = fire_width(stove)},
             builder.gas.model);
     }
     built.fire = fire.get();

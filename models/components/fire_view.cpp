@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <optional>
 
 #include "models/laws/enclosure.h"
 #include "solver/constants.h"
@@ -105,7 +104,7 @@ void add_rings_above(FireView& view, const RingsAbove& above, double length, dou
     const double far = length + above.distance;
     // No ray from the fire meets the plate beyond this; the outermost ring takes what would.
     const double widest =
-        std::clamp(radius * (1 + 2 * above.distance / length), radius, above.edge.back());
+        std::max(radius, std::min(radius * (1 + 2 * above.distance / length), above.edge.back()));
     const double through = coaxial_discs(radius, radius, length),
                  within = coaxial_discs(radius, radius, far);
     const auto until = [&](double edge) {
