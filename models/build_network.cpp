@@ -4,6 +4,7 @@
 #include <cmath>
 #include <utility>
 
+#include "models/components/fire_view.h"
 #include "models/components/parts.h"
 #include "models/fire/table_fire.h"
 #include "models/overturn.h"
@@ -54,39 +55,22 @@ SolidFuel mean_fuel(const Stove& stove, const Library& library) {
         .wood = mean, .char_yield = library.bed.char_yield.value, .temperature = stove.site.room};
 }
 
-/// The first `count` solids of a row share `area` of what a site sees.
-void share_view(FuelSite& site, const std::vector<SolidId>& solids, std::size_t count,
-                double area) {
-    for (std::size_t i = 0; i < count; ++i)
-        site.walls.emplace_back(index(solids[i]), area / static_cast<double>(count));
+/// Width [m] of a fire in the hearth, or at the riser's foot where there is no tunnel.
+double fire_width(const Stove& stove) {
+    return stove.tunnel           ? std::sqrt(stove.tunnel->width * stove.tunnel->height)
+           : stove.riser.bore > 0 ? stove.riser.bore
+                                  : std::sqrt(stove.riser.width * stove.riser.depth);
 }
 
-/// The hearth: its wood sees the wall behind it and the first half of the tunnel, by area; without
-/// a tunnel, the riser's foot.
 FuelSite hearth_site(const StoveBuilder& builder) {
-    const Layout& layout = builder.layout;
-    const Stove& stove = builder.stove;
-    FuelSite site;
-    const SolidRow& walls = stove.tunnel ? layout.tunnel_wall : layout.riser_inside;
-    const std::size_t seen = std::max<std::size_t>(1, walls.solids.size() / (stove.tunnel ? 2 : 4));
-    const double tunnel = stove.tunnel ? layout.tunnel_wall_area / 2 : 1;
-    share_view(site, walls.solids, seen, tunnel);
-    share_view(site, layout.hearth_wall.solids, layout.hearth_wall.solids.size(),
-               layout.hearth_wall_area);
-    site.width = stove.tunnel           ? std::sqrt(stove.tunnel->width * stove.tunnel->height)
-                 : stove.riser.bore > 0 ? stove.riser.bore
-                                        : std::sqrt(stove.riser.width * stove.riser.depth);
-    site.beam_length = 0.9 * site.width;  // 3.6 V/A of a long square duct
-    for (auto& [solid, share] : site.walls) share /= tunnel + layout.hearth_wall_area;
-    return site;
+    const double width = fire_width(builder.stove);
+    return {.view = builder.stove.tunnel ? hearth_view(builder) : riser_view(builder),
+            .beam_length = 0.9 * width,  // 3.6 V/A of a long square duct
+            .width = width};
 }
 
-FuelSite foot_site(const SolidRow& walls, double bore) {
-    FuelSite site;
-    share_view(site, walls.solids, 1, 1);
-    site.width = bore;
-    site.beam_length = 0.95 * bore;
-    return site;
+FuelSite foot_site(FireView view, double bore) {
+    return {.view = std::move(view), .beam_length = 0.95 * bore, .width = bore};
 }
 
 FuelLot lot_of(const Load& load, const Stove& stove, const Wood& kind) {
@@ -95,7 +79,9 @@ FuelLot lot_of(const Load& load, const Stove& stove, const Wood& kind) {
     lot.name = load.name;
     lot.dry_mass = dry_ash_free(load.mass, load.moisture_wet_basis, kind);
     lot.moisture_dry_basis = dry_basis(load.moisture_wet_basis) / (1 - kind.ash);
-    lot.lit_area = load.pieces * 4 * load.side * std::min(standing, load.length);
+    lot.ash = kind.ash / (1 - kind.ash);
+    const auto perimeter = load.standing == Standing::apart ? perimeter_apart : perimeter_bundled;
+    lot.lit_area = perimeter(load.pieces, load.side) * std::min(standing, load.length);
     lot.section = load.pieces * load.side * load.side;
     lot.foot_share = std::min(1.0, standing / load.length);
     return lot;
@@ -107,6 +93,7 @@ FuelLot lot_of(const Kindling& kindling, const Wood& kind, std::size_t site) {
     lot.site = site;
     lot.dry_mass = dry_ash_free(kindling.mass, kindling.moisture_wet_basis, kind);
     lot.moisture_dry_basis = dry_basis(kindling.moisture_wet_basis) / (1 - kind.ash);
+    lot.ash = kind.ash / (1 - kind.ash);
     lot.lit_area = 4 * kindling.mass / (kind.density * kindling.side);  // every side of it
     lot.lit_by_hand = true;
     return lot;
@@ -132,13 +119,15 @@ void add_fuel_bed(StoveBuilder& builder, const Library& library, const SolidFuel
         const KindlingPlace place = stove.kindling->place;
         if (place == KindlingPlace::flue && !layout.flue_wall.solids.empty()) {
             site = shape.sites.size();
-            shape.sites.push_back(foot_site(layout.flue_wall, stove.flue.sections.front().bore));
+            // The flue as if it ran straight on in its first bore; little of the view goes far.
+            const double bore = stove.flue.sections.front().bore;
+            shape.sites.push_back(foot_site(bore_view(layout.flue_wall, 0, bore / 2), bore));
             builder.network.fire_sites.push_back(
                 builder.network.passages[layout.flue.front()].from);
         } else if (place == KindlingPlace::riser_foot && layout.tunnel) {
             site = shape.sites.size();
             const double bore = stove.riser.bore > 0 ? stove.riser.bore : stove.riser.width;
-            shape.sites.push_back(foot_site(layout.riser_inside, bore));
+            shape.sites.push_back(foot_site(riser_view(builder), bore));
             builder.network.fire_sites.push_back(layout.riser_foot);
         }
         built.load_times.push_back({0, shape.lots.size()});
@@ -177,7 +166,7 @@ void add_fire(StoveBuilder& builder, const Library& library, const SolidFuel& fu
                                     dry_basis(stove.wood_moisture_wet_basis) / (1 - fuel.wood.ash),
                                 .fuel = fuel,
                                 .constants = library.bed,
-                                .width = hearth_site(builder).width},
+                                .width = fire_width(stove)},
             builder.gas.model);
     }
     built.fire = fire.get();

@@ -16,6 +16,7 @@ std::span<const ColumnInfo> all_columns() {
         ColumnInfo{"pyrolysis_rate", "kg/s", "", "dry wood turning to gas and char"},
         ColumnInfo{"wood_left", "kg", "", "dry wood in the stove"},
         ColumnInfo{"char_left", "kg", "", "embers in the stove"},
+        ColumnInfo{"ash_left", "kg", "", "ash of the wood that has burned, embers' included"},
         ColumnInfo{"drive", "Pa", "", "all columns of gas together (buoyancy)"},
         ColumnInfo{"buoyancy_feed", "Pa", "",
                    "column in the feed; heat there works against the draw"},
@@ -64,6 +65,10 @@ std::span<const ColumnInfo> all_columns() {
         ColumnInfo{"barrel_temperature", "K", "barrel_cell", "barrel from the top down"},
         ColumnInfo{"flue_gas_temperature", "K", "flue_cell", "gas along the flue"},
         ColumnInfo{"flue_wall_temperature", "K", "flue_cell", "inner face of the flue"},
+        ColumnInfo{"load_water", "kg", "load",
+                   "water in each load; it leaves with the wood it wets, none ahead of it"},
+        ColumnInfo{"load_wood", "kg", "load", "dry wood in each load"},
+        ColumnInfo{"load_char", "kg", "load", "embers that each load left"},
     };
     return columns;
 }

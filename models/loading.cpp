@@ -3,7 +3,9 @@
 namespace drawwell {
 namespace {
 
-constexpr double try_again = 60;  // [s]
+constexpr double try_again = 60;    // [s]
+constexpr double at_once = 1;       // [s] later than due that nobody would remark on
+constexpr double same_time = 1e-6;  // [s]
 
 std::string minutes(double seconds) {
     return std::to_string(static_cast<int>(seconds / 60 + 0.5)) + " min";
@@ -11,24 +13,23 @@ std::string minutes(double seconds) {
 
 }  // namespace
 
-double Loading::at_stop(double time, std::span<double> state) {
-    if (!built_.bed) return 0;
-    const auto fuel = state.subspan(built_.network.solids.size());
-    while (next_ < built_.load_times.size() && built_.load_times[next_].time <= time + 1e-6)
-        waiting_.push_back(built_.load_times[next_++]);
-    while (!waiting_.empty()) {
-        const auto load = waiting_.front();
-        const double before_value = built_.bed->heating_value(fuel);
-        const double before_wood = built_.bed->dry_wood(fuel);
-        if (!built_.bed->put_in(load.lot, fuel)) break;
-        put_value_ += built_.bed->heating_value(fuel) - before_value;
-        put_wood_ += built_.bed->dry_wood(fuel) - before_wood;
-        if (time > load.time + 1)
-            remarks_.push_back("load " + built_.bed->lots()[load.lot].name + " due at " +
-                               minutes(load.time) + " did not fit and went in at " + minutes(time));
-        waiting_.erase(waiting_.begin());
-    }
+double Loading::at_stop(double time, std::span<double> fuel) {
+    const auto& all = built_.load_times;
+    while (next_ < all.size() && all[next_].time <= time + same_time)
+        waiting_.push_back(all[next_++]);
+    std::erase_if(waiting_, [&](const auto& load) { return goes_in(load, time, fuel); });
     return waiting_.empty() ? 0 : time + try_again;
+}
+
+bool Loading::goes_in(const BuiltStove::LoadTime& load, double time, std::span<double> fuel) {
+    const double value = built_.bed->heating_value(fuel), wood = built_.bed->dry_wood(fuel);
+    if (!built_.bed->put_in(load.lot, fuel)) return false;
+    put_value_ += built_.bed->heating_value(fuel) - value;
+    put_wood_ += built_.bed->dry_wood(fuel) - wood;
+    if (time > load.time + at_once)
+        remarks_.push_back("load " + built_.bed->lots()[load.lot].name + " due at " +
+                           minutes(load.time) + " did not fit and went in at " + minutes(time));
+    return true;
 }
 
 std::vector<std::string> Loading::remarks() const {

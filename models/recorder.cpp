@@ -19,8 +19,16 @@ std::vector<std::size_t> listed(const std::optional<std::size_t>& passage) {
     return passage ? std::vector<std::size_t>{*passage} : std::vector<std::size_t>{};
 }
 
-Axis axis(const char* name, const char* meaning, const std::vector<double>& positions) {
-    return {name, "m", meaning, positions};
+Axis axis(const char* name, const char* meaning, const std::vector<double>& positions,
+          const char* unit = "m") {
+    return {name, unit, meaning, positions};
+}
+
+/// When each load is due [s]; none where wood is not put in as loads.
+std::vector<double> due_times(const BuiltStove& built) {
+    std::vector<double> due;
+    for (const auto& load : built.load_times) due.push_back(load.time);
+    return due;
 }
 
 }  // namespace
@@ -34,7 +42,9 @@ Recorder::Recorder(const Stove& stove, const BuiltStove& built)
         axis("plate_radius", "distance from the plate's centre", layout.plate.position),
         axis("annulus_cell", "height over the tunnel floor", layout.annulus_gas_height),
         axis("barrel_cell", "height over the tunnel floor", layout.barrel.position),
-        axis("flue_cell", "way from the flue outlet", layout.flue_gas_way)};
+        axis("flue_cell", "way from the flue outlet", layout.flue_gas_way),
+        axis("load", "when the load is due, kindling first", due_times(built), "s")};
+    went_in_.resize(built.load_times.size());
     std::erase_if(results_.axes, [](const Axis& a) { return a.positions.empty(); });
     for (const ColumnInfo& info : all_columns()) {
         std::size_t width = 1;
@@ -194,6 +204,27 @@ void Recorder::put_fire(double time, std::span<const double> fuel, const HeatBal
     put("wood_left", built_.fire ? built_.fire->dry_wood(fuel) : 0);
     put("char_left", built_.fire ? built_.fire->char_left(fuel) : 0);
     put("burnout_index", burnout(balance));
+    put_loads(fuel);
+}
+
+void Recorder::put_loads(std::span<const double> fuel) {
+    double ash = 0;
+    for (std::size_t i = 0; i < built_.load_times.size(); ++i) {
+        const std::size_t at = built_.load_times[i].lot;
+        const FuelLot& lot = built_.bed->lots()[at];
+        const double wood = built_.bed->wood_of(at, fuel);
+        went_in_[i] = went_in_[i] || wood > 0;
+        if (went_in_[i]) ash += lot.ash * (lot.dry_mass - wood);
+        put("load_water", lot.moisture_dry_basis * wood);
+        put("load_wood", wood);
+        put("load_char", built_.bed->char_of(at, fuel));
+    }
+    if (built_.fire && !built_.bed) {
+        const double wood = built_.fire->dry_wood(fuel);
+        if (results_.time.size() == 1) first_wood_ = wood;
+        ash = built_.fuel.wood.ash / (1 - built_.fuel.wood.ash) * (first_wood_ - wood);
+    }
+    put("ash_left", ash);
 }
 
 void Recorder::put_spare(double time, std::span<const double> state, HeatBalance& balance) {

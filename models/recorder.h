@@ -35,6 +35,8 @@ class Recorder {
     void put_draw(const HeatBalance& balance);
     void put_fire(double time, std::span<const double> fuel, const HeatBalance& balance);
     void put_spare(double time, std::span<const double> state, HeatBalance& balance);
+    /// Water, wood and embers of each load, and the ash of what has burned.
+    void put_loads(std::span<const double> fuel);
     double burnout(const HeatBalance& balance) const;
     /// Buoyancy, or losses, of several passages together [Pa].
     double share(const HeatBalance& balance, const std::vector<std::size_t>& passages,
@@ -45,6 +47,8 @@ class Recorder {
     Results results_;
     std::vector<double> oxygen_needed_, oxygen_in_;
     SpareDraw spare_;
+    std::vector<bool> went_in_;  // loads, in order of time
+    double first_wood_ = 0;      // [kg] on the book of a fire without loads
 };
 
 }  // namespace drawwell

@@ -20,9 +20,10 @@ Effort StoveRun::burn(double end, double sample_every, decltype(Simulation::samp
     simulation.tolerance = stove.burn.tolerance;
     simulation.sample_every = sample_every;
     simulation.stops = stops_of(stove, built);
-    simulation.at_stop = [&](double time, std::span<double> state) {
-        return loading.at_stop(time, state);
-    };
+    if (built.bed)
+        simulation.at_stop = [&](double time, std::span<double> state) {
+            return loading.at_stop(time, state.subspan(built.network.solids.size()));
+        };
     simulation.sample = std::move(sample);
     return simulate(simulation, balance, audit);
 }

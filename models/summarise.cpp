@@ -130,6 +130,7 @@ Summary summarise(const Stove& stove, const BuiltStove& built, const Recorder& r
     judge_plate(results, built.layout, summary);
     judge_heat(stove, results, summary);
     balance_books(stove, built, audit, fuel, summary);
+    summary.ash_left = results.find("ash_left")->values.back();
     return summary;
 }
 

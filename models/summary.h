@@ -58,6 +58,7 @@ struct Summary {
     double heat_from_room_air = 0;    // [J] brought in by air warmer than outdoors
     double heat_with_smoke = 0;       // [J] carried into the room by gas that left by an inlet
     double wood_burned = 0;           // [kg] dry
+    double ash_left = 0;              // [kg] of that wood
     double room_demand = 0;           // [J] the room lost meanwhile, from site.room_loss
 
     double energy_residual = 0;   // [-] of heat released

@@ -58,10 +58,15 @@ BedConstants read_bed(const DataFile& file) {
             .largest_rate = uncertain("largest_rate"),
             .ignition_flux = uncertain("ignition_flux"),
             .response_time = uncertain("response_time"),
+            .wood_absorptivity = uncertain("wood_absorptivity"),
+            .water_to_wood_heat = uncertain("water_to_wood_heat"),
+            .hand_lit_for = uncertain("hand_lit_for"),
+            .lighting_embers = uncertain("lighting_embers"),
             .char_yield = uncertain("char_yield"),
             .char_kinetic_rate = uncertain("char_kinetic_rate"),
             .char_transfer_rate = uncertain("char_transfer_rate"),
             .char_area = uncertain("char_area"),
+            .char_wait = uncertain("char_wait"),
             .char_to_co = uncertain("char_to_co"),
             .flame_length_factor = uncertain("flame_length_factor"),
             .flame_temperature = uncertain("flame_temperature", "value_c"),
@@ -69,6 +74,7 @@ BedConstants read_bed(const DataFile& file) {
             .radiant_fraction = uncertain("radiant_fraction"),
             .ember_temperature = uncertain("ember_temperature", "value_c"),
             .ember_view = uncertain("ember_view"),
+            .full_ember_bed = uncertain("full_ember_bed"),
             .freezing_temperature = uncertain("freezing_temperature", "value_c")};
 }
 

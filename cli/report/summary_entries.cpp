@@ -89,6 +89,7 @@ std::vector<SummaryEntry> summary_entries(const Summary& summary) {
         {"exit_gas_mean_c", celsius(summary.exit_gas_mean)},
         {"flue_top_max_c", to_celsius(summary.flue_top_max)},
         {"wood_burned_kg", summary.wood_burned},
+        {"ash_left_kg", summary.ash_left},
         {"heat_released_mj", to_megajoules(summary.heat_released)},
         {"heat_to_room_mj", to_megajoules(summary.heat_to_room)},
         {"heat_lost_outdoors_mj", to_megajoules(summary.heat_lost_outdoors)},

@@ -65,6 +65,7 @@ void add_feed(StoveBuilder& builder) {
         cell.faces.push_back(
             {index(wall.face), section.perimeter * lined * share, wall.face_emissivity});
         shape.cells.push_back(cell);
+        builder.layout.feed_wall.solids.push_back(wall.face);
         outside.solids.push_back(wall.back);
         outside.area.push_back(wall.back_area);
         outside.emissivity = wall.back_emissivity;

@@ -29,13 +29,13 @@ struct Layout {
     JunctionId hearth{}, riser_foot{}, riser_end{}, under_plate{}, flue_outlet{}, outlet{},
         terminal{};
 
-    std::optional<std::size_t> feed_free_area;          // setting [m2]
-    std::optional<std::size_t> feed_open;               // setting [-] that a cover leaves
-    double riser_area = 0, flue_area = 0;               // [m2] for the gas, at their feet
-    bool flue_rises = false;                            // from its outlet on
-    double tunnel_wall_area = 0, hearth_wall_area = 0;  // [m2] of the faces, all together
+    std::optional<std::size_t> feed_free_area;  // setting [m2]
+    std::optional<std::size_t> feed_open;       // setting [-] that a cover leaves
+    double riser_area = 0, flue_area = 0;       // [m2] for the gas, at their feet
+    bool flue_rises = false;                    // from its outlet on
 
-    SolidRow tunnel_wall, hearth_wall, riser_inside, riser_skin, barrel, plate, flue_wall;
+    SolidRow feed_wall, tunnel_wall, tunnel_roof, hearth_wall, riser_inside, riser_skin, barrel,
+        plate, flue_wall;
     std::vector<double> plate_edge;  // [m] radii of the rings' edges, one more than rings
     std::vector<double> riser_gas_height, annulus_gas_height, flue_gas_way;  // [m] of gas cells
 };

@@ -48,7 +48,6 @@ void add_hearth_wall(StoveBuilder& builder, GasCellShape& first_cell) {
                                          .held_face = {}});
     first_cell.faces.push_back({index(wall.face), area, wall.face_emissivity});
     builder.layout.hearth_wall.solids.push_back(wall.face);
-    builder.layout.hearth_wall_area = area;
     builder.layout.hearth_wall.position.push_back(stove.tunnel->height / 2);
     add_outer_face(builder, {.name = "feed foot",
                              .solids = {wall.back},
@@ -104,7 +103,7 @@ void add_tunnel(StoveBuilder& builder) {
                                               .exchange_area = {0, exchange, exchange, 0}});
         shape.cells.push_back(std::move(cell));
         builder.layout.tunnel_wall.solids.push_back(wall.face);
-        builder.layout.tunnel_wall_area += wall_area;
+        builder.layout.tunnel_roof.solids.push_back(roof.face);
         builder.layout.tunnel_wall.position.push_back((static_cast<double>(i) + 0.5) * length);
         sides.solids.push_back(wall.back);
         sides.area.push_back(wall.back_area);

@@ -10,23 +10,29 @@ struct Uncertain {
 
 /// The uncertain constants of the fuel bed; data/fuel_bed.toml gives each with its source.
 struct BedConstants {
-    Uncertain surface_rate;          // [kg/(m2 s)] dry wood lost per lit area at 20 kW/m2
-    Uncertain flame_feedback;        // [W/m2] what the wood's own flame adds
-    Uncertain flux_scale;            // [W/m2] flux that raises the rate by one surface_rate
-    Uncertain largest_rate;          // [kg/(m2 s)] upper bound of the rate
-    Uncertain ignition_flux;         // [W/m2] least flux that ignites without a flame
-    Uncertain response_time;         // [s] of the rate to the flux
-    Uncertain char_yield;            // [-] of dry wood
-    Uncertain char_kinetic_rate;     // [m/s] k_c at the ember surface
-    Uncertain char_transfer_rate;    // [m/s] h_m, oxygen through the boundary layer
-    Uncertain char_area;             // [m2/kg] ember surface per kilogram of char
-    Uncertain char_to_co;            // [-] share of the char's carbon leaving the ember as CO
-    Uncertain flame_length_factor;   // [-] multiplies Heskestad's flame length
-    Uncertain flame_temperature;     // [K] of the flame that the wood itself sees
-    Uncertain flame_absorption;      // [1/m] of luminous flame
-    Uncertain radiant_fraction;      // [-] of the heat set free that flame and embers radiate
-    Uncertain ember_temperature;     // [K] of the glowing bed
-    Uncertain ember_view;            // [-] share of the wood's view that a full ember bed fills
+    Uncertain surface_rate;         // [kg/(m2 s)] dry wood lost per lit area at 20 kW/m2
+    Uncertain flame_feedback;       // [W/m2] what the wood's own flame adds
+    Uncertain flux_scale;           // [W/m2] flux that raises the rate by one surface_rate
+    Uncertain largest_rate;         // [kg/(m2 s)] upper bound of the rate
+    Uncertain ignition_flux;        // [W/m2] least flux that ignites without a flame
+    Uncertain response_time;        // [s] of the rate to the flux
+    Uncertain wood_absorptivity;    // [-] of charring wood
+    Uncertain water_to_wood_heat;   // [-] heat to boil water off over heat to pyrolyse as much wood
+    Uncertain hand_lit_for;         // [s] in which a hand's flame lights the kindling
+    Uncertain lighting_embers;      // [kg] of char that light new wood surely
+    Uncertain char_yield;           // [-] of dry wood
+    Uncertain char_kinetic_rate;    // [m/s] k_c at the ember surface
+    Uncertain char_transfer_rate;   // [m/s] h_m, oxygen through the boundary layer
+    Uncertain char_area;            // [m2/kg] ember surface per kilogram of char
+    Uncertain char_wait;            // [s] in which a burn-rate table's char burns in enough air
+    Uncertain char_to_co;           // [-] share of the char's carbon leaving the ember as CO
+    Uncertain flame_length_factor;  // [-] multiplies Heskestad's flame length
+    Uncertain flame_temperature;    // [K] of the flame that the wood itself sees
+    Uncertain flame_absorption;     // [1/m] of luminous flame
+    Uncertain radiant_fraction;     // [-] of the heat set free that flame and embers radiate
+    Uncertain ember_temperature;    // [K] of the glowing bed
+    Uncertain ember_view;           // [-] share of the wood's view that a full ember bed fills
+    Uncertain full_ember_bed;       // [kg] of char, half of which fills half of ember_view
     Uncertain freezing_temperature;  // [K] mixed gas below this stops burning past the flame tip
 };
 

@@ -3,35 +3,21 @@
 #include <algorithm>
 #include <cmath>
 
-#include "models/laws/gas_radiation.h"
-#include "solver/constants.h"
+#include "models/fire/embers.h"
 
 namespace drawwell {
 namespace {
 
-using constants::stefan_boltzmann;
-
-constexpr double oxygen_to_dioxide = 2 * 15.999 / 12.011;  // [-] oxygen per carbon burnt
-constexpr double absorptivity = 0.9;              // [-] of charring wood: fire tests, from memory
-constexpr double water_to_wood_heat = 2.6 / 3.5;  // [-] heat to boil off water over heat to
-                                                  // pyrolyse as much wood: our choice
-constexpr double hand_lit_for = 90;               // [s]
-constexpr double dim = 100, bright = 300;      // [W] of volatiles between which a flame takes hold
-constexpr double lighting_embers = 0.02;       // [kg] of char that light new wood surely
-constexpr double ignition_blur = 2000;         // [W/m2] either side of the ignition flux
-constexpr double last_splinter = 0.01;         // [-] of a lot, below which its rate dies away
-constexpr double least_free_share = 0.1;       // [-] of the feed, however much wood stands in it
-constexpr double least_oxygen_need = 1e-5;     // [kg/s] of a flame just taking hold: 0.1 kW
-constexpr double full_ember_bed = 0.05;        // [kg] of char, half of it fills half the view
-constexpr double air_density_at_ember = 0.35;  // [kg/m3] near 1000 K
+// Blurs, so that what turns on or off does so smoothly; the answers hardly know them.
+constexpr double dim = 100, bright = 300;   // [W] of volatiles between which a flame takes hold
+constexpr double ignition_blur = 2000;      // [W/m2] either side of the ignition flux
+constexpr double least_free_share = 0.1;    // [-] of the feed, however much wood stands in it
+constexpr double least_oxygen_need = 1e-5;  // [kg/s] of a flame just taking hold: 0.1 kW
+constexpr double warmth_scale = 1e5;        // [J/m2] in which errors of the warmth are counted
 
 double smooth_step(double x) {
     const double s = std::clamp(x, 0.0, 1.0);
     return s * s * (3 - 2 * s);
-}
-
-double fourth(double t) {
-    return t * t * t * t;
 }
 
 }  // namespace
@@ -40,149 +26,137 @@ FuelBed::FuelBed(Shape shape, std::shared_ptr<const GasModel> model)
     : shape_(std::move(shape)), model_(std::move(model)) {
     for (const FuelLot& lot : shape_.lots) {
         const double rate = lot.lit_area * shape_.constants.surface_rate.value;
-        scale_.insert(scale_.end(), {rate, lot.dry_mass, lot.dry_mass});
+        scale_.insert(scale_.end(),
+                      {rate, lot.dry_mass, lot.dry_mass, lot.lit_area * warmth_scale});
     }
-}
-
-double FuelBed::share_left(std::size_t lot, std::span<const double> fuel) const {
-    return std::clamp(fuel[3 * lot + 1] / shape_.lots[lot].dry_mass, 0.0, 1.0);
-}
-
-double FuelBed::pyrolysis_of(std::size_t lot, std::span<const double> fuel) const {
-    const double left = share_left(lot, fuel);
-    return std::max(fuel[3 * lot], 0.0) * left / (left + last_splinter) * (1 + last_splinter);
-}
-
-double FuelBed::foot_left(std::size_t lot, std::span<const double> fuel) const {
-    return std::min(1.0, share_left(lot, fuel) / shape_.lots[lot].foot_share);
-}
-
-double FuelBed::lit_area(std::size_t lot, std::span<const double> fuel) const {
-    return shape_.lots[lot].lit_area * std::sqrt(foot_left(lot, fuel));
 }
 
 double FuelBed::pyrolysis(double, std::span<const double> fuel) const {
     double sum = 0;
-    for (std::size_t i = 0; i < shape_.lots.size(); ++i) sum += pyrolysis_of(i, fuel);
+    for (std::size_t i = 0; i < shape_.lots.size(); ++i) sum += losing(i, fuel);
+    return sum;
+}
+
+double FuelBed::taken(std::span<const double> fuel) const {
+    double sum = 0;
+    for (std::size_t i = 0; i < shape_.lots.size(); ++i)
+        sum += shape_.lots[i].section_left(wood_of(i, fuel));
     return sum;
 }
 
 bool FuelBed::put_in(std::size_t lot, std::span<double> fuel) const {
     const FuelLot& load = shape_.lots[lot];
-    double taken = 0;
-    for (std::size_t i = 0; i < shape_.lots.size(); ++i)
-        taken += shape_.lots[i].section * foot_left(i, fuel);
-    if (load.section > 0 && taken + load.section > (1 - least_free_share) * shape_.feed_area)
-        return false;
-    fuel[3 * lot + 1] += load.dry_mass;
+    const double room = (1 - least_free_share) * shape_.feed_area;
+    if (load.section > 0 && taken(fuel) + load.section > room) return false;
+    fuel[states_per_lot * lot + 1] += load.dry_mass;
     return true;
 }
 
 void FuelBed::set(const View& view, std::span<double> settings) const {
     if (!shape_.free_area) return;
-    double taken = 0;
-    for (std::size_t i = 0; i < shape_.lots.size(); ++i)
-        taken += shape_.lots[i].section * foot_left(i, view.fuel);
     settings[*shape_.free_area] =
-        std::max(least_free_share * shape_.feed_area, shape_.feed_area - taken);
+        std::max(least_free_share * shape_.feed_area, shape_.feed_area - taken(view.fuel));
 }
 
 double FuelBed::flame_share(const View& view) const {
     const double release = pyrolysis(view.time, view.fuel) * (1 - shape_.fuel.char_yield) *
                            model_->volatile_gas().higher_heating_value;
+    const BedConstants& bed = shape_.constants;
     double share = std::max(smooth_step((release - dim) / (bright - dim)),
-                            smooth_step(char_left(view.fuel) / lighting_embers));
+                            smooth_step(char_left(view.fuel) / bed.lighting_embers.value));
     for (const FuelLot& lot : shape_.lots)
         if (lot.lit_by_hand)
-            share = std::max(share, smooth_step(2 * (1 - view.time / hand_lit_for)));
+            share = std::max(share, smooth_step(2 * (1 - view.time / bed.hand_lit_for.value)));
     return share;
-}
-
-double FuelBed::wall_flux(const FuelSite& site, std::span<const double> temperature) const {
-    double sum = 0;
-    for (const auto& [solid, share] : site.walls) sum += share * fourth(temperature[solid]);
-    return stefan_boltzmann * sum;
-}
-
-double FuelBed::heat_from_walls(std::size_t site, const View& view) const {
-    const FuelSite& place = shape_.sites[site];
-    double area = 0;
-    for (std::size_t i = 0; i < shape_.lots.size(); ++i)
-        if (shape_.lots[i].site == site && pyrolysis_of(i, view.fuel) > 0)
-            area += lit_area(i, view.fuel);
-    const double through = std::exp(-shape_.constants.flame_absorption.value * place.beam_length);
-    const double net =
-        wall_flux(place, view.solid_temperature) - stefan_boltzmann * fourth(pyrolysis_temperature);
-    return area * absorptivity * through * std::max(net, 0.0) * flame_share(view);
-}
-
-double FuelBed::seen_flux(std::size_t site, const View& view) const {
-    const BedConstants& bed = shape_.constants;
-    const FuelSite& place = shape_.sites[site];
-    const double embers = std::max(char_at(site, view.fuel), 0.0);
-    const double glow = bed.ember_view.value * embers / (embers + full_ember_bed / 2);
-    const double through = std::exp(-bed.flame_absorption.value * place.beam_length);
-    const double flame = (1 - through) * flame_share(view);
-    return absorptivity *
-           ((1 - glow) * (1 - flame) * wall_flux(place, view.solid_temperature) +
-            stefan_boltzmann * (flame * fourth(bed.flame_temperature.value) +
-                                glow * (1 - flame) * fourth(bed.ember_temperature.value)));
 }
 
 double FuelBed::oxygen_share(std::size_t site, const View& view, const Arriving& air) const {
     double needed = 0;
     for (std::size_t i = 0; i < shape_.lots.size(); ++i)
         if (shape_.lots[i].site == site)
-            needed += pyrolysis_of(i, view.fuel) * (1 - shape_.constants.char_yield.value) *
+            needed += losing(i, view.fuel) * (1 - shape_.constants.char_yield.value) *
                       model_->oxygen_demand();
     const double ratio = air.species[o2] / std::max(needed, least_oxygen_need);
     return -std::expm1(-3 * std::max(ratio, 0.0));
 }
 
-double FuelBed::glow_to_walls(double char_burning) const {
-    return shape_.constants.radiant_fraction.value * char_burning * carbon_heating_value();
+double FuelBed::char_of(std::size_t lot, std::span<const double> fuel) const {
+    return std::max(fuel[states_per_lot * lot + 2], 0.0);
 }
 
 double FuelBed::char_at(std::size_t site, std::span<const double> fuel) const {
     double sum = 0;
     for (std::size_t i = 0; i < shape_.lots.size(); ++i)
-        if (shape_.lots[i].site == site) sum += std::max(fuel[3 * i + 2], 0.0);
+        if (shape_.lots[i].site == site) sum += char_of(i, fuel);
     return sum;
 }
 
-double FuelBed::char_wanted(double char_mass, const Arriving& air) const {
+double FuelBed::aim(std::size_t lot, const Burning& at, std::span<const double> fuel) const {
     const BedConstants& bed = shape_.constants;
-    return bed.char_area.value * char_mass * air_density_at_ember * air.gas.mass_fraction[o2] /
-           (oxygen_per_char() *
-            (1 / bed.char_kinetic_rate.value + 1 / bed.char_transfer_rate.value));
+    const double per_area = std::clamp(
+        bed.surface_rate.value * (at.flux.all() + bed.flame_feedback.value * at.flame * at.air) /
+            bed.flux_scale.value /
+            (1 + shape_.lots[lot].moisture_dry_basis * bed.water_to_wood_heat.value),
+        0.0, bed.largest_rate.value);
+    return at.lit * shape_.lots[lot].lit_area_left(wood_of(lot, fuel)) * per_area;
 }
 
-double FuelBed::oxygen_per_char() const {
-    return oxygen_to_dioxide * (1 - shape_.constants.char_to_co.value / 2);
+double FuelBed::cold_share(std::size_t lot, const Burning& at, std::span<const double> fuel) const {
+    const double aimed = aim(lot, at, fuel);
+    return aimed > 0 ? std::clamp(1 - rate_of(lot, fuel) / aimed, 0.0, 1.0) : 0;
 }
 
-double FuelBed::char_rate(std::size_t site, const View& view, const Arriving& air) const {
-    return limited_by_oxygen(char_wanted(char_at(site, view.fuel), air), air.species[o2],
-                             oxygen_per_char());
+FuelBed::Burning FuelBed::burning_at(std::size_t site, const View& view,
+                                     const Arriving& air) const {
+    const BedConstants& bed = shape_.constants;
+    const FuelSite& place = shape_.sites[site];
+    Burning at;
+    at.flame = flame_share(view);
+    at.air = oxygen_share(site, view, air);
+    at.flux = seen_flux(place, bed, char_at(site, view.fuel), at.flame, view.solid_temperature);
+    at.lit = std::max(
+        at.flame,
+        smooth_step((at.flux.all() - bed.ignition_flux.value) / (2 * ignition_blur) + 0.5));
+    at.char_rate = char_rate(char_at(site, view.fuel), air, bed);
+    const double embers = at.char_rate * carbon_heating_value();
+    at.glow = bed.radiant_fraction.value * (1 - place.view.open()) * embers;
+
+    double burning_area = 0;
+    for (std::size_t i = 0; i < shape_.lots.size(); ++i) {
+        if (shape_.lots[i].site != site) continue;
+        const double area = shape_.lots[i].lit_area_left(wood_of(i, view.fuel));
+        const double cold = cold_share(i, at, view.fuel);
+        if (losing(i, view.fuel) > 0) burning_area += (1 - cold) * area;
+        at.warming_area += at.lit * cold * area;
+    }
+    at.drawn = heat_from_walls(place, bed, burning_area, at.flame, view.solid_temperature);
+    at.from_walls = at.warming_area * at.flux.walls;
+    // Embers give the wood over them no more than what they do not radiate to the walls.
+    const double to_spare = embers - at.glow;
+    at.from_embers =
+        to_spare > 0 ? to_spare * -std::expm1(-at.warming_area * at.flux.fire / to_spare) : 0;
+    return at;
 }
 
 Emission FuelBed::emission(std::size_t site, const View& view, const Arriving& air) const {
     const BedConstants& bed = shape_.constants;
+    const Burning at = burning_at(site, view, air);
     Emission out;
     for (std::size_t i = 0; i < shape_.lots.size(); ++i) {
-        if (shape_.lots[i].site != site) continue;
-        const double rate = pyrolysis_of(i, view.fuel);
-        if (rate <= 0) continue;
-        const Vapours given = vapours(shape_.fuel, shape_.lots[i].moisture_dry_basis, *model_);
+        const FuelLot& lot = shape_.lots[i];
+        const double rate = losing(i, view.fuel);
+        if (lot.site != site || rate <= 0) continue;
+        const Vapours given = vapours(shape_.fuel, lot.moisture_dry_basis, *model_);
         for (std::size_t s = 0; s < species_count; ++s) out.species[s] += rate * given.species[s];
-        out.enthalpy_flow += rate * given.enthalpy;
+        out.enthalpy_flow +=
+            rate * given.enthalpy + lot.losing_share(rate_of(i, view.fuel), wood_of(i, view.fuel)) *
+                                        warmth_of(i, view.fuel);
     }
-    const double burning = char_rate(site, view, air);
-    out.enthalpy_flow += heat_from_walls(site, view) - glow_to_walls(burning);
+    out.enthalpy_flow += at.drawn - at.glow - at.from_embers;
     const Composition gained = model_->char_burning(bed.char_to_co.value);
-    for (std::size_t s = 0; s < species_count; ++s) out.species[s] += burning * gained[s];
+    for (std::size_t s = 0; s < species_count; ++s) out.species[s] += at.char_rate * gained[s];
     out.flame = flame_of(air, out.species, shape_.sites[site].width, bed.flame_length_factor.value,
-                         burning * carbon_heating_value(), *model_);
+                         at.char_rate * carbon_heating_value(), *model_);
     return out;
 }
 
@@ -190,44 +164,36 @@ void FuelBed::rates(const View& view, std::span<const Arriving> arrived,
                     std::span<const GasCell> /*gas*/, std::span<double> rate,
                     std::span<double> solid_heat) const {
     const BedConstants& bed = shape_.constants;
-    const double flame = flame_share(view);
     for (std::size_t s = 0; s < shape_.sites.size(); ++s) {
-        const FuelSite& site = shape_.sites[s];
-        const double walls = wall_flux(site, view.solid_temperature);
-        const double air = oxygen_share(s, view, arrived[s]);
-        const double flux = seen_flux(s, view);
-        const double lit = std::max(
-            flame, smooth_step((flux - bed.ignition_flux.value) / (2 * ignition_blur) + 0.5));
-
+        const Burning at = burning_at(s, view, arrived[s]);
         const double char_mass = char_at(s, view.fuel);
-        const double char_burning = char_rate(s, view, arrived[s]);
         for (std::size_t i = 0; i < shape_.lots.size(); ++i) {
-            if (shape_.lots[i].site != s) continue;
-            const double moisture = shape_.lots[i].moisture_dry_basis;
-            const double per_area = std::clamp(
-                bed.surface_rate.value * (flux + bed.flame_feedback.value * flame * air) /
-                    bed.flux_scale.value / (1 + moisture * water_to_wood_heat),
-                0.0, bed.largest_rate.value);
-            const double aim = lit * lit_area(i, view.fuel) * per_area;
-            const double losing = pyrolysis_of(i, view.fuel);
-            const double own_char = std::max(view.fuel[3 * i + 2], 0.0);
-            rate[3 * i] = (aim - view.fuel[3 * i]) / bed.response_time.value;
-            rate[3 * i + 1] = -losing;
-            rate[3 * i + 2] = bed.char_yield.value * losing -
-                              (char_mass > 0 ? char_burning * own_char / char_mass : 0);
+            const FuelLot& lot = shape_.lots[i];
+            if (lot.site != s) continue;
+            const double losing_now = losing(i, view.fuel);
+            const double warming =
+                at.lit * cold_share(i, at, view.fuel) * lot.lit_area_left(wood_of(i, view.fuel));
+            const std::span<double> own = rate.subspan(states_per_lot * i, states_per_lot);
+            own[0] = (aim(i, at, view.fuel) - rate_of(i, view.fuel)) / bed.response_time.value;
+            own[1] = -losing_now;
+            own[2] = bed.char_yield.value * losing_now -
+                     (char_mass > 0 ? at.char_rate * char_of(i, view.fuel) / char_mass : 0);
+            own[3] =
+                (warming > 0 ? (at.from_walls + at.from_embers) * warming / at.warming_area : 0) -
+                lot.losing_share(rate_of(i, view.fuel), wood_of(i, view.fuel)) *
+                    warmth_of(i, view.fuel);
         }
-        const double drawn = heat_from_walls(s, view), glow = glow_to_walls(char_burning);
-        for (const auto& [solid, share] : site.walls)
-            solid_heat[solid] += share * (glow - drawn * stefan_boltzmann *
-                                                     fourth(view.solid_temperature[solid]) / walls);
+        share_out(shape_.sites[s].view, at.glow, at.drawn + at.from_walls, view.solid_temperature,
+                  solid_heat);
     }
 }
 
 double FuelBed::enthalpy(std::span<const double> fuel) const {
     double sum = 0;
     for (std::size_t i = 0; i < shape_.lots.size(); ++i)
-        sum += fuel[3 * i + 1] *
-               vapours(shape_.fuel, shape_.lots[i].moisture_dry_basis, *model_).enthalpy;
+        sum += wood_of(i, fuel) *
+                   vapours(shape_.fuel, shape_.lots[i].moisture_dry_basis, *model_).enthalpy +
+               warmth_of(i, fuel);
     return sum;
 }
 
@@ -235,26 +201,23 @@ std::array<double, 4> FuelBed::elements(std::span<const double> fuel) const {
     std::array<double, 4> sum{};
     for (std::size_t i = 0; i < shape_.lots.size(); ++i) {
         const auto wood = elements_of_wood(shape_.fuel, shape_.lots[i].moisture_dry_basis);
-        for (std::size_t e = 0; e < sum.size(); ++e) sum[e] += fuel[3 * i + 1] * wood[e];
-        sum[0] += fuel[3 * i + 2];
+        for (std::size_t e = 0; e < sum.size(); ++e) sum[e] += wood_of(i, fuel) * wood[e];
+        sum[0] += fuel[states_per_lot * i + 2];
     }
     return sum;
 }
 
 void FuelBed::rate_slopes(const View& view, std::span<const Arriving> arrived,
                           std::span<double> slope) const {
-    const BedConstants& bed = shape_.constants;
     for (std::size_t i = 0; i < shape_.lots.size(); ++i) {
-        const std::size_t site = shape_.lots[i].site;
-        const double left = share_left(i, view.fuel);
-        const double blend = left + last_splinter;
-        slope[3 * i] = -1 / bed.response_time.value;
-        slope[3 * i + 1] = -std::max(view.fuel[3 * i], 0.0) * last_splinter / (blend * blend) /
-                           shape_.lots[i].dry_mass;
-        const Arriving& air = arrived[site];
-        slope[3 * i + 2] =
-            -char_wanted(1, air) * oxygen_limit_slope(char_wanted(char_at(site, view.fuel), air),
-                                                      air.species[o2], oxygen_per_char());
+        const FuelLot& lot = shape_.lots[i];
+        const double rate = rate_of(i, view.fuel), wood = wood_of(i, view.fuel);
+        const std::span<double> own = slope.subspan(states_per_lot * i, states_per_lot);
+        own[0] = -1 / shape_.constants.response_time.value;
+        own[1] = -lot.losing_slope(rate, wood);
+        own[2] =
+            -char_rate_slope(char_at(lot.site, view.fuel), arrived[lot.site], shape_.constants);
+        own[3] = -lot.losing_share(rate, wood);
     }
 }
 
@@ -265,13 +228,13 @@ double FuelBed::heating_value(std::span<const double> fuel) const {
 
 double FuelBed::dry_wood(std::span<const double> fuel) const {
     double sum = 0;
-    for (std::size_t i = 0; i < shape_.lots.size(); ++i) sum += fuel[3 * i + 1];
+    for (std::size_t i = 0; i < shape_.lots.size(); ++i) sum += wood_of(i, fuel);
     return sum;
 }
 
 double FuelBed::char_left(std::span<const double> fuel) const {
     double sum = 0;
-    for (std::size_t i = 0; i < shape_.lots.size(); ++i) sum += std::max(fuel[3 * i + 2], 0.0);
+    for (std::size_t i = 0; i < shape_.lots.size(); ++i) sum += char_of(i, fuel);
     return sum;
 }
 

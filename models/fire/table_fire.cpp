@@ -4,24 +4,16 @@
 #include <cmath>
 #include <utility>
 
+#include "models/fire/embers.h"
+
 namespace drawwell {
-namespace {
-
-constexpr double char_wait = 60;  // [s] in which char burns where oxygen does not lack: our choice
-constexpr double oxygen_to_dioxide = 2 * 15.999 / 12.011;  // [-] oxygen per carbon burnt
-
-}  // namespace
 
 BurnRateFire::BurnRateFire(Shape shape, std::shared_ptr<const GasModel> model)
     : shape_(std::move(shape)), model_(std::move(model)) {}
 
 double BurnRateFire::char_rate(const View& view, const Arriving& air) const {
-    return limited_by_oxygen(std::max(view.fuel[1], 0.0) / char_wait, air.species[o2],
-                             oxygen_per_char());
-}
-
-double BurnRateFire::oxygen_per_char() const {
-    return oxygen_to_dioxide * (1 - shape_.constants.char_to_co.value / 2);
+    return limited_by_oxygen(std::max(view.fuel[1], 0.0) / shape_.constants.char_wait.value,
+                             air.species[o2], oxygen_per_char(shape_.constants));
 }
 
 Emission BurnRateFire::emission(std::size_t, const View& view, const Arriving& air) const {
@@ -59,9 +51,9 @@ std::array<double, 4> BurnRateFire::elements(std::span<const double> fuel) const
 void BurnRateFire::rate_slopes(const View& view, std::span<const Arriving> arrived,
                                std::span<double> slope) const {
     slope[0] = 0;
-    slope[1] = -oxygen_limit_slope(std::max(view.fuel[1], 0.0) / char_wait, arrived[0].species[o2],
-                                   oxygen_per_char()) /
-               char_wait;
+    slope[1] = -oxygen_limit_slope(std::max(view.fuel[1], 0.0) / shape_.constants.char_wait.value,
+                                   arrived[0].species[o2], oxygen_per_char(shape_.constants)) /
+               shape_.constants.char_wait.value;
 }
 
 double BurnRateFire::heating_value(std::span<const double> fuel) const {

@@ -43,7 +43,6 @@ class BurnRateFire final : public WoodFire {
 
   private:
     double char_rate(const View& view, const Arriving& air) const;
-    double oxygen_per_char() const;  // [-]
 
     Shape shape_;
     std::shared_ptr<const GasModel> model_;

@@ -6,6 +6,7 @@
 #include <cstddef>
 #include <string>
 
+#include "solver/constants.h"
 #include "solver/errors.h"
 
 namespace drawwell {
@@ -14,6 +15,8 @@ namespace {
 using Matrix = Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, Eigen::RowMajor>;
 
 constexpr double tolerance = 1e-6;
+constexpr double touching =
+    1e-9;  // [-] of a side: nearer counts as none, to keep logarithms finite
 
 void require(bool holds, const std::string& what) {
     if (!holds) throw InputError("radiation enclosure: " + what);
@@ -73,6 +76,33 @@ double coaxial_discs(double radius_1, double radius_2, double distance) {
     const double s = 1 + (distance * distance + radius_2 * radius_2) / (radius_1 * radius_1);
     // Howell's formula, multiplied out so that far discs keep their digits.
     return 2 * ratio * ratio / (s + std::sqrt(std::max(s * s - 4 * ratio * ratio, 0.0)));
+}
+
+double parallel_rectangles(double width, double height, double distance) {
+    require(width > 0 && height > 0 && distance >= 0,
+            "rectangles need sides above 0 and a distance of 0 or more");
+    if (distance < touching * std::min(width, height)) return 1;
+    const double x = width / distance, y = height / distance;
+    const double xx = std::sqrt(1 + x * x), yy = std::sqrt(1 + y * y);
+    // The logarithm as log1p, so that far rectangles keep their digits.
+    const double sum = 0.5 * std::log1p(x * x * y * y / (1 + x * x + y * y)) +
+                       x * yy * std::atan(x / yy) + y * xx * std::atan(y / xx) - x * std::atan(x) -
+                       y * std::atan(y);
+    return 2 * sum / (constants::pi * x * y);
+}
+
+double perpendicular_rectangles(double width, double height, double depth) {
+    require(width > 0 && height > 0 && depth >= 0,
+            "rectangles need sides above 0 and a depth of 0 or more");
+    if (depth < touching * std::min(width, height)) return 0;
+    const double h = depth / width, w = height / width;
+    const double hh = h * h, ww = w * w, both = hh + ww;
+    const double logs = std::log((1 + ww) * (1 + hh) / (1 + both)) +
+                        ww * std::log(ww * (1 + both) / ((1 + ww) * both)) +
+                        hh * std::log(hh * (1 + both) / ((1 + hh) * both));
+    return (w * std::atan(1 / w) + h * std::atan(1 / h) -
+            std::sqrt(both) * std::atan(1 / std::sqrt(both)) + logs / 4) /
+           (constants::pi * w);
 }
 
 double concentric_exchange(double area_inner, double area_outer, double emissivity_inner,

@@ -21,6 +21,15 @@ std::vector<double> exchange_areas(const Enclosure& enclosure);
 /// > 0, distance >= 0.
 double coaxial_discs(double radius_1, double radius_2, double distance);
 
+/// View factor [-] between two equal, opposite rectangles of those sides, a distance apart; all in
+/// m, sides > 0, distance >= 0. Howell's catalogue, from memory.
+double parallel_rectangles(double width, double height, double distance);
+
+/// View factor [-] from a rectangle `width` x `height` to one of `width` x `depth` square to it,
+/// with the width as their common edge; all in m, width and height > 0, depth >= 0. Howell's
+/// catalogue, from memory.
+double perpendicular_rectangles(double width, double height, double depth);
+
 /// Exchange area [m2] of a convex body inside another (long cylinders; areas per the same length).
 double concentric_exchange(double area_inner, double area_outer, double emissivity_inner,
                            double emissivity_outer);

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "models/laws/enclosure.h"
 #include "solver/errors.h"
 #include "solver/heat_balance.h"
 #include "tests/models/plain_stove.h"
@@ -125,9 +126,19 @@ TEST_SUITE("models/build_network") {
         CHECK(first.lit_area == near(3 * 4 * 0.03 * 0.11, 1e-12));  // below the tunnel's roof
         CHECK(first.section == near(3 * 0.03 * 0.03, 1e-12));
         CHECK(first.foot_share == near(0.11 / 0.3, 1e-12));
+        CHECK(first.ash * first.dry_mass == near(0.5 * 0.8 * 0.005, 1e-12));
         // Kindling burns on every side: four times its volume over the thickness of a piece.
         const FuelLot& kindling = lots[built.load_times[0].lot];
         CHECK(kindling.lit_area == near(4 * 0.2 / 690 / 0.012, 1e-12));
+    }
+
+    TEST_CASE("a bundle is lit on its outside alone, and takes the same room in the feed") {
+        Stove stove = with_loads();
+        stove.loads[0].standing = Standing::bundled;
+        const BuiltStove built = build_network(stove, plain_library());
+        const FuelLot& first = built.bed->lots()[built.load_times[2].lot];
+        CHECK(first.lit_area == near(8 * 0.03 * 0.11, 1e-12));  // three pieces in a square of two
+        CHECK(first.section == near(3 * 0.03 * 0.03, 1e-12));
     }
 
     TEST_CASE("kindling burns where it was laid") {
@@ -169,11 +180,13 @@ TEST_SUITE("models/build_network") {
             const std::vector<Arriving> air(1);
             built.fire->rates({.time = 1000, .fuel = fuel, .solid_temperature = walls}, air, {},
                               rate, heat);
-            // Half of the tunnel's floor and sides, and the wall behind the fire.
-            const double tunnel = 0.17 * (0.125 + 0.22), hearth = 0.11 * (0.125 + 0.11);
+            // Back and half the sides of a box below the feed, less what its top sees of the room.
+            const double box = 2 * (0.125 * 0.11 + 0.11 * 0.11 + 0.125 * 0.11);
+            const double hearth = (0.125 * 0.11 + 0.11 * 0.11) / box;
+            const double open = 0.125 * 0.11 / box * parallel_rectangles(0.125, 0.11, 0.13);
             CHECK(sum_of(heat) < 0);
             CHECK(heat[index(built.layout.hearth_wall.solids[0])] ==
-                  near(sum_of(heat) * hearth / (hearth + tunnel), 1e-9));
+                  near(sum_of(heat) * hearth / (1 - open), 1e-9));
         }
     }
 

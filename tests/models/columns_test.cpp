@@ -26,8 +26,8 @@ TEST_SUITE("models/columns") {
     TEST_CASE("units are SI's, axes those that parts are divided along") {
         const std::set<std::string_view> units{"1", "K", "Pa", "W", "kg", "kg/s", "m/s"};
         const std::set<std::string_view> axes{
-            "",         "tunnel_cell", "riser_cell", "plate_radius", "barrel_cell", "annulus_cell",
-            "flue_cell"};
+            "",          "tunnel_cell", "riser_cell", "plate_radius", "barrel_cell", "annulus_cell",
+            "flue_cell", "load"};
         for (const ColumnInfo& column : all_columns()) {
             CAPTURE(column.name);
             CHECK(units.contains(column.unit));

@@ -28,10 +28,15 @@ inline BedConstants plain_bed() {
             .largest_rate = {0.015, 0},
             .ignition_flux = {12e3, 0},
             .response_time = {45, 0},
+            .wood_absorptivity = {0.9, 0},
+            .water_to_wood_heat = {0.75, 0},
+            .hand_lit_for = {90, 0},
+            .lighting_embers = {0.02, 0},
             .char_yield = {0.2, 0},
             .char_kinetic_rate = {0.3, 0},
             .char_transfer_rate = {0.06, 0},
             .char_area = {0.5, 0},
+            .char_wait = {60, 0},
             .char_to_co = {0.1, 0},
             .flame_length_factor = {1, 0},
             .flame_temperature = {1373.15, 0},
@@ -39,6 +44,7 @@ inline BedConstants plain_bed() {
             .radiant_fraction = {0.25, 0},
             .ember_temperature = {900, 0},
             .ember_view = {0.3, 0},
+            .full_ember_bed = {0.05, 0},
             .freezing_temperature = {873.15, 0}};
 }
 

@@ -2,6 +2,8 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
+
 #include "models/fire/burnout.h"
 #include "tests/models/plain_stove.h"
 #include "tests/near.h"
@@ -66,12 +68,55 @@ TEST_SUITE("models/recorder") {
         run.sample(30);
         const Results& results = run.recorder.results();
         CHECK(results.time == std::vector<double>{0, 30});
-        CHECK(results.columns.size() == all_columns().size());
+        CHECK(results.columns.size() == all_columns().size() - 3);  // no loads
         for (const Column& column : results.columns) {
             CAPTURE(column.name);
             CHECK(column.values.size() == 2 * column.width);
         }
         for (const Axis& axis : results.axes) CHECK(axis.positions.size() > 1);
+    }
+
+    TEST_CASE("each load shows its water, wood and embers, and the ash of what has burned") {
+        Stove stove = plain_stove();
+        stove.kindling = Kindling{.mass = 0.2, .kind = "wood"};
+        stove.loads = {{.name = "late",
+                        .times = {600},
+                        .kind = "wood",
+                        .side = 0.03,
+                        .length = 0.3,
+                        .moisture_wet_basis = 0.2,
+                        .mass = 0.5}};
+        Recorded run(stove, {0, 0.1, 0.02, 0, 0, 0, 0, 0});
+        const auto& axes = run.recorder.results().axes;
+        const auto loads = std::find_if(axes.begin(), axes.end(),
+                                        [](const Axis& axis) { return axis.name == "load"; });
+        REQUIRE(loads != axes.end());
+        CHECK(loads->positions == std::vector<double>{0, 600});
+        CHECK(loads->unit == "s");
+        CHECK(run.at("load_wood", 0) == 0.1);
+        CHECK(run.at("load_char", 0) == 0.02);
+        CHECK(run.at("load_wood", 1) == 0);
+        // Kindling is at 12 % of its wet mass; ash is 0.5 % of the dry mass. What is not yet in has
+        // left no ash.
+        CHECK(run.at("load_water", 0) == near(0.1 / 0.995 * 0.12 / 0.88, 1e-9));
+        const double burned = 0.2 * 0.88 * 0.995 - 0.1;
+        CHECK(run.at("ash_left", 0) == near(burned * 0.005 / 0.995, 1e-9));
+        auto fuel = std::span(run.state).last(8);
+        fuel[1] = 0;
+        fuel[5] = 0.3;
+        run.sample(30);
+        const double late = 0.5 * 0.8 * 0.995 - 0.3;
+        CHECK(run.at("load_water", 3) == near(0.3 / 0.995 * 0.25, 1e-9));
+        CHECK(run.at("ash_left", 1) == near((0.2 * 0.88 * 0.995 + late) * 0.005 / 0.995, 1e-9));
+    }
+
+    TEST_CASE("wood burned by a table leaves its ash") {
+        Recorded run(burning());
+        CHECK(run.at("ash_left") == 0);
+        run.state[run.state.size() - 2] += 2 * 0.995;
+        run.sample(30);
+        CHECK(run.at("ash_left", 1) == near(0.01, 1e-9));
+        CHECK(run.recorder.results().find("load_wood") == nullptr);
     }
 
     TEST_CASE("parts that a stove lacks leave no columns, and no empty ones") {

@@ -44,6 +44,29 @@ TEST_CASE("coaxial discs see each other by the classical formula") {
     CHECK_THROWS_AS(coaxial_discs(0, 1, 1), InputError);
 }
 
+TEST_CASE("equal, opposite rectangles see each other, and the sides between take the rest") {
+    // Unit squares a side apart: 0.1998 opposite, 0.2000 for each side; textbooks, from memory.
+    CHECK(parallel_rectangles(1, 1, 1) == near(0.1998, 3e-4));
+    CHECK(perpendicular_rectangles(1, 1, 1) == near(0.2000, 3e-4));
+    // A closed box, of whatever sides.
+    for (const double depth : {0.02, 0.3, 2.0, 20.0}) {
+        const double ahead = parallel_rectangles(0.125, 0.11, depth);
+        const double roof = perpendicular_rectangles(0.125, 0.11, depth),
+                     side = perpendicular_rectangles(0.11, 0.125, depth);
+        CHECK(ahead + 2 * roof + 2 * side == near(1, 1e-9));
+        // Reciprocity.
+        CHECK(0.11 * roof == near(depth * perpendicular_rectangles(0.125, depth, 0.11), 1e-9));
+    }
+    // Limits: touching, far away (area over pi times distance squared), an endless floor.
+    CHECK(parallel_rectangles(0.1, 0.2, 0) == 1);
+    CHECK(parallel_rectangles(0.1, 0.2, 1e-4) == near(1, 4e-3));
+    CHECK(parallel_rectangles(0.1, 0.2, 100) == near(0.02 / (constants::pi * 1e4), 1e-4));
+    CHECK(perpendicular_rectangles(0.1, 0.2, 0) == 0);
+    CHECK(perpendicular_rectangles(1000, 0.1, 50) == near(0.5, 2e-3));
+    CHECK_THROWS_AS(parallel_rectangles(0, 1, 1), InputError);
+    CHECK_THROWS_AS(perpendicular_rectangles(1, 1, -1), InputError);
+}
+
 TEST_CASE("two black discs exchange what the worked solution says") {
     // V2: Cengel 12-41, 1100 K to 278 K: 1674 W; with a reradiating side 3757 W (both printed).
     const double driving = emitted(1100) - emitted(278);
