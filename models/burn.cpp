@@ -7,6 +7,7 @@
 #include <string>
 
 #include "models/build_network.h"
+#include "models/range_watch.h"
 #include "models/recorder.h"
 #include "models/summarise.h"
 #include "solver/simulate.h"
@@ -81,6 +82,7 @@ BurnOutcome run_burn(const Stove& stove, const Library& library, const BurnWatch
     HeatBalance balance(built.network, topology);
     Audit audit(built.network);
     Recorder recorder(stove, built);
+    RangeWatch ranges(stove, library, built);
     Loading loading(built);
     std::vector<double> last_state = built.network.initial_state();
     const std::vector<double> first_state = last_state;
@@ -95,6 +97,7 @@ BurnOutcome run_burn(const Stove& stove, const Library& library, const BurnWatch
             return loading.at_stop(time, state);
         };
     simulation.sample = [&](double time, std::span<const double> state, HeatBalance& at) {
+        ranges.sample(time, at);  // first: the recorder leaves other flows behind
         recorder.sample(time, state, at);
         std::copy(state.begin(), state.end(), last_state.begin());
         if (watch.progress) watch.progress(time);
@@ -122,6 +125,7 @@ BurnOutcome run_burn(const Stove& stove, const Library& library, const BurnWatch
     outcome.summary.rhs_evaluations = effort.evaluations;
     outcome.summary.wall_clock = spent.count();
     outcome.summary.remarks = loading.remarks();
+    outcome.summary.stretched = ranges.stretched(outcome.summary.heat_released);
     outcome.results = recorder.take();
     outcome.complete = effort.complete;
     return outcome;

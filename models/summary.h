@@ -5,6 +5,8 @@
 #include <string>
 #include <vector>
 
+#include "models/stretched.h"
+
 namespace drawwell {
 
 /// Minutes a surface spent in each cooking band, here in seconds.
@@ -55,6 +57,7 @@ struct Summary {
     std::size_t steps = 0, rhs_evaluations = 0;
     double wall_clock = 0;             // [s] solving only, reserve included
     std::vector<std::string> remarks;  // loads that waited
+    std::vector<Stretched> stretched;  // laws used outside their ranges, heaviest first
 };
 
 }  // namespace drawwell

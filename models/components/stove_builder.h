@@ -31,7 +31,8 @@ struct Layout {
     double tunnel_wall_area = 0, hearth_wall_area = 0;  // [m2] of the faces, all together
 
     SolidRow tunnel_wall, hearth_wall, riser_inside, riser_skin, barrel, plate, flue_wall;
-    std::vector<double> plate_edge;  // [m] radii of the rings' edges, one more than rings
+    std::vector<std::string> material;  // of each solid
+    std::vector<double> plate_edge;     // [m] radii of the rings' edges, one more than rings
     std::vector<double> riser_gas_height, annulus_gas_height, flue_gas_way;  // [m] of gas cells
 };
 
