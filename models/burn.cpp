@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "models/cold_start.h"
+#include "models/range_watch.h"
 #include "models/recorder.h"
 #include "models/stove_run.h"
 #include "models/summarise.h"
@@ -15,10 +16,12 @@ BurnOutcome run_burn(const Stove& stove, const Library& library, const BurnWatch
     StoveRun run(stove, library);
     const BuiltStove& built = run.built;
     Recorder recorder(stove, built);
+    RangeWatch ranges(stove, library, built);
     std::vector<double> last_state = built.network.initial_state();
     const std::vector<double> first_state = last_state;
 
     const auto sample = [&](double time, std::span<const double> state, HeatBalance& at) {
+        ranges.sample(time, at);
         recorder.sample(time, state, at);
         std::copy(state.begin(), state.end(), last_state.begin());
         if (watch.progress) watch.progress(time);
@@ -46,6 +49,7 @@ BurnOutcome run_burn(const Stove& stove, const Library& library, const BurnWatch
     outcome.summary.rhs_evaluations = effort.evaluations;
     outcome.summary.wall_clock = spent.count();
     outcome.summary.remarks = run.loading.remarks();
+    outcome.summary.stretched = ranges.stretched(outcome.summary.heat_released);
     outcome.results = recorder.take();
     outcome.complete = effort.complete;
     return outcome;

@@ -7,6 +7,7 @@
 
 #include "models/cold_start.h"
 #include "models/spare_draw.h"
+#include "models/stretched.h"
 
 namespace drawwell {
 
@@ -67,6 +68,7 @@ struct Summary {
     std::size_t steps = 0, rhs_evaluations = 0;
     double wall_clock = 0;             // [s] solving only, reserve included
     std::vector<std::string> remarks;  // loads that waited
+    std::vector<Stretched> stretched;  // laws used outside their ranges, heaviest first
 };
 
 }  // namespace drawwell

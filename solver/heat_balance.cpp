@@ -201,9 +201,24 @@ void HeatBalance::linearise() {
     }
     couple_by_radiation();
     couple_by_gas();
-    if (network_.fire)
-        network_.fire->rate_slopes({time_, fuel_, temperature_}, flow_.march().arrived(),
-                                   fuel_slope_);
+    if (!network_.fire) return;
+    network_.fire->rate_slopes({time_, fuel_, temperature_}, flow_.march().arrived(), fuel_slope_);
+    couple_by_fire(warmer);
+}
+
+void HeatBalance::couple_by_fire(double warmer) {
+    // What the fire takes from walls that see it, as they would have it a little warmer.
+    const auto given = [&](double more) {
+        std::vector<double> walls = temperature_, rate(fuel_.size()), heat(temperature_.size());
+        for (double& t : walls) t += more;
+        network_.fire->rates({time_, fuel_, walls}, flow_.march().arrived(), flow_.march().cells(),
+                             rate, heat);
+        return heat;
+    };
+    const std::vector<double> as_is = given(0), more = given(warmer);
+    for (std::size_t i = 0; i < as_is.size(); ++i)
+        if (const double slope = (as_is[i] - more[i]) / warmer; slope > 0)
+            matrix_->diagonal(i) += slope;
 }
 
 void HeatBalance::couple_by_radiation() {

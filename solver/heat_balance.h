@@ -59,6 +59,7 @@ class HeatBalance {
     void leave_by_gas();
     void couple_by_gas();
     void couple_by_radiation();
+    void couple_by_fire(double warmer);
 
     const Network& network_;
     Flow flow_;

@@ -20,7 +20,7 @@ constexpr std::string_view held_colour = "#0b63a5", following_colour = "#b8480a"
 constexpr std::string_view band_colour = "#f1e3b5", ink = "#222222";
 constexpr ChartStyle held{held_colour, false}, following{following_colour, true};
 
-struct Range {
+struct Extent {
     double least = std::numeric_limits<double>::infinity();
     double most = -std::numeric_limits<double>::infinity();
 
@@ -38,15 +38,15 @@ struct Range {
 
 /// The pushes to show: all that stands out and some of the slopes beside it, which rise without
 /// end.
-Range shown_pushes(const DrawStudy& study) {
-    Range pushes;
+Extent shown_pushes(const DrawStudy& study) {
+    Extent pushes;
     pushes.take(0);
     for (const DrawCurve* curve : {&study.held, &study.following}) {
         if (curve->fold) pushes.take(curve->fold->pressure);
         if (curve->spill) pushes.take(curve->spill->pressure);
         if (const auto pull = directions_of(*curve).pull_back) pushes.take(-*pull);
     }
-    Range traced;
+    Extent traced;
     for (const DrawCurve* curve : {&study.held, &study.following})
         for (const DrawPoint& point : curve->points) traced.take(point.pressure);
     if (!(pushes.least < pushes.most)) {
@@ -58,8 +58,8 @@ Range shown_pushes(const DrawStudy& study) {
 }
 
 /// The flows whose push is shown on either curve.
-Range shown_flows(const DrawStudy& study, const Range& pushes) {
-    Range flows;
+Extent shown_flows(const DrawStudy& study, const Extent& pushes) {
+    Extent flows;
     for (const DrawCurve* curve : {&study.held, &study.following}) {
         for (const DrawPoint& point : curve->points)
             if (std::isfinite(point.pressure) && point.pressure >= pushes.least &&
@@ -134,8 +134,8 @@ void draw_key(Chart& chart, const DrawStudy& study) {
 }  // namespace
 
 std::string draw_svg(const DrawStudy& study, std::string_view title) {
-    const Range pushes = shown_pushes(study);
-    const Range flows = shown_flows(study, pushes);
+    const Extent pushes = shown_pushes(study);
+    const Extent flows = shown_flows(study, pushes);
     const std::string heading = fmt::format("{}{}the draw {} after lighting", title,
                                             title.empty() ? "" : ": ", show_duration(study.time));
     Chart chart(heading,

@@ -3,6 +3,7 @@
 #include <nlohmann/json.hpp>
 #include <type_traits>
 
+#include "cli/report/stretched_text.h"
 #include "cli/report/summary_entries.h"
 
 namespace drawwell {
@@ -22,6 +23,23 @@ nlohmann::ordered_json to_json(const SummaryEntry& entry) {
         entry.value);
 }
 
+/// Values in the law's own unit: kelvin, not Celsius; an end that is open is null.
+nlohmann::ordered_json to_json(const Stretched& stretched) {
+    nlohmann::ordered_json json;
+    json["law"] = stretched.law;
+    json["where"] = stretched.where;
+    json["what"] = stretched.what;
+    json["unit"] = stretched.unit;
+    json["low"] = stretched.low;
+    json["high"] = stretched.high;
+    json["worst"] = stretched.worst;
+    json["share_of_burn"] = stretched.share_of_burn;
+    json["weight"] = stretched.weight;
+    json["effect"] = effect_name(stretched.effect);
+    json["on"] = stretched.on;
+    return json;
+}
+
 }  // namespace
 
 std::string json_summary(const Summary& summary, const RunRecord& record,
@@ -30,6 +48,9 @@ std::string json_summary(const Summary& summary, const RunRecord& record,
     for (const SummaryEntry& entry : summary_entries(summary))
         json[std::string(entry.key)] = to_json(entry);
     json["remarks"] = summary.remarks;
+    json["stretched"] = nlohmann::ordered_json::array();
+    for (const Stretched& stretched : summary.stretched)
+        json["stretched"].push_back(to_json(stretched));
     json["title"] = record.title;
     json["stove"] = record.stove_name;
     json["overrides"] = record.overrides;

@@ -10,6 +10,7 @@
 #include "cli/report/page_draw.h"
 #include "cli/report/page_text.h"
 #include "cli/report/page_writer.h"
+#include "cli/report/stretched_text.h"
 
 namespace drawwell {
 namespace {
@@ -140,6 +141,9 @@ std::string burn_page(const Summary& summary, const PageFrame& frame) {
     write_heat(page, summary, frame.duration);
     if (!summary.remarks.empty()) page.heading("To note");
     for (const std::string& remark : summary.remarks) page.point(remark);
+    const std::vector<std::string> stretched = stretched_points(summary);
+    if (!stretched.empty()) page.heading("Judge with care");
+    for (const std::string& point : stretched) page.point(point);
     page.heading("Before you light it");
     for (const std::string_view caution : standing_cautions()) page.point(caution);
     write_books(page, summary);

@@ -10,6 +10,7 @@
 #include <type_traits>
 
 #include "cli/report/pending_file.h"
+#include "cli/report/stretched_text.h"
 #include "cli/report/summary_entries.h"
 
 namespace drawwell {
@@ -127,6 +128,10 @@ void write_summary(H5::H5File& file, const Summary& summary) {
             entry.value);
     }
     write_attribute(group, "remarks", joined(summary.remarks));
+    std::vector<std::string> stretched;
+    for (const Stretched& each : summary.stretched)
+        stretched.push_back(stretched_text(each) + ": " + effect_name(each.effect));
+    write_attribute(group, "stretched", joined(stretched));
     group.close();
     H5Gclose(id);
 }

@@ -17,6 +17,7 @@ using constants::gravity;
 using constants::standard_pressure;
 using constants::stefan_boltzmann;
 
+constexpr double level_reached = 0.1;   // [K] off the walls' level, nearer than which gas is there
 constexpr double luminous_from = 0.01;  // [-] of volatiles in the gas, for a full flame: our choice
 
 /// What radiates in a cell at the gas's mean temperature. A flame is hotter than that mean: what it
@@ -124,10 +125,11 @@ Crossing GasPassage::march(const PassageInput& input, PassageRecord record, Film
         }
         const double heat_capacity = mixture.heat_capacity(start);
         const Transport film_gas = transport(gas.mass_fraction, start, heat_capacity);
-        const double capacity_flow = flow * heat_capacity;
+        double capacity_flow = flow * heat_capacity;
 
-        // Exchange with the walls: exact for a gas of constant heat capacity and films; the
-        // radiation film is worked out again with the mean temperature that follows.
+        // Exchange with the walls: exact for a gas of constant films and of the mean heat capacity
+        // on its way to the walls' level; the radiation film is worked out again with the mean
+        // temperature that follows.
         double mean = start, strides = 0, about_to_leave = start;
         if (!shape.faces.empty()) {
             const FilmGas seen{
@@ -151,6 +153,7 @@ Crossing GasPassage::march(const PassageInput& input, PassageRecord record, Film
             };
             for (std::size_t k = 0; k < films.size(); ++k)
                 films[k] = film.at_wall(coefficient, shape, seen, at(k));
+            const double enthalpy_at_start = mixture.enthalpy(start);
             double level = start;  // what the gas would end at
             double radiating = start;
             const auto with_radiation = [&](std::size_t k) {
@@ -168,14 +171,17 @@ Crossing GasPassage::march(const PassageInput& input, PassageRecord record, Film
                     pull += touch * at(k);
                 }
                 level = pull / total;
+                if (std::abs(start - level) > level_reached)
+                    capacity_flow =
+                        flow * (enthalpy_at_start - mixture.enthalpy(level)) / (start - level);
                 strides = total / capacity_flow;
                 mean = level + (start - level) * -std::expm1(-strides) / strides;
             }
             for (std::size_t k = 0; k < films.size(); ++k) films[k] = with_radiation(k);
             // By enthalpy, so that gas that lingers ends exactly at its walls' level; the mean is
             // then the one that gives the walls what the gas lost.
-            const double given_up = (mixture.enthalpy(start) - mixture.enthalpy(level)) *
-                                    -std::expm1(-strides);  // [J/kg]
+            const double given_up =
+                (enthalpy_at_start - mixture.enthalpy(level)) * -std::expm1(-strides);  // [J/kg]
             gas.enthalpy -= given_up;
             mean = level + flow * given_up / total;
             about_to_leave = level + (start - level) * std::exp(-strides);

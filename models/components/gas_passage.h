@@ -80,6 +80,7 @@ class GasPassage final : public PassageLaw {
     std::size_t cell_count() const override { return shape_.cells.size(); }
     const std::vector<Touch>& touches() const override { return touches_; }
     Crossing cross(const PassageInput& input, PassageRecord record) const override;
+    const GasPassageShape& shape() const { return shape_; }
 
   private:
     template <class FilmLaw>

@@ -72,6 +72,7 @@ SolidId StoveBuilder::add_solid(const std::string& name, const std::string& mate
                               .conductivity = it->second.conductivity,
                               .mass = volume * of.density,
                               .initial_temperature = temperature});
+    layout.material.push_back(material_name);
     return SolidId{network.solids.size() - 1};
 }
 

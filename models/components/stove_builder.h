@@ -36,7 +36,8 @@ struct Layout {
 
     SolidRow feed_wall, tunnel_wall, tunnel_roof, hearth_wall, riser_inside, riser_skin, barrel,
         plate, flue_wall;
-    std::vector<double> plate_edge;  // [m] radii of the rings' edges, one more than rings
+    std::vector<double> plate_edge;     // [m] radii of the rings' edges, one more than rings
+    std::vector<std::string> material;  // of each solid
     std::vector<double> riser_gas_height, annulus_gas_height, flue_gas_way;  // [m] of gas cells
 };
 

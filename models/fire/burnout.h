@@ -1,5 +1,7 @@
 #pragma once
 
+#include "models/laws/range.h"
+
 namespace drawwell {
 
 /// Gas in which carbon monoxide burns.
@@ -14,5 +16,7 @@ struct BurnoutGas {
 /// memory: d[CO]/dt = -1.3e14 [CO] [H2O]^0.5 [O2]^0.5 exp(-30000/(R T)) in cm3, mol, s and cal;
 /// 840 to 2360 K. Infinite without oxygen or water.
 double carbon_monoxide_time(const BurnoutGas& gas);
+/// No uncertainty: no answer hangs on it.
+inline constexpr Range carbon_monoxide_range{"burnout of CO", "temperature", "K", 840, 2360, 0};
 
 }  // namespace drawwell

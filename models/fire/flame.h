@@ -1,6 +1,7 @@
 #pragma once
 
 #include "models/gas/gas_model.h"
+#include "models/laws/range.h"
 #include "solver/gas_state.h"
 
 namespace drawwell {
@@ -8,6 +9,10 @@ namespace drawwell {
 /// Length [m] of a flame of `heat_release` [W] over a fire `diameter` [m] wide: Heskestad,
 /// 0.235 Q^0.4 - 1.02 D with Q in kW; no shorter than 50 mm (our choice).
 double flame_length(double heat_release, double diameter);
+/// Over Q^0.4 / D in kW and m: 7 to 700 in Heskestad's own comparison, from memory. Outside, by the
+/// factor of 1.7 that a duct makes anyway.
+inline constexpr Range flame_length_range{
+    "flame length", "heat^0.4 over width", "kW^0.4/m", 7, 700, 0.7};
 
 /// Oxygen [kg/kg] that burning the gas's volatiles and carbon monoxide would take.
 double oxygen_demand(const Composition& mass_fraction, const GasModel& model);

@@ -2,7 +2,12 @@
 
 #include <array>
 
+#include "models/laws/range.h"
+
 namespace drawwell {
+
+/// Of the polynomials below; 5 % outside is our choice.
+inline constexpr Range mixture_range{"heat capacity of gas", "temperature", "K", 200, 3500, 0.05};
 
 /// Thermodynamics of one gas composition: an ideal mixture of ideal gases, NASA seven-coefficient
 /// polynomials with a break at 1000 K, combined once per kilogram of mixture.

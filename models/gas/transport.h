@@ -1,5 +1,6 @@
 #pragma once
 
+#include "models/laws/range.h"
 #include "solver/gas_state.h"
 
 namespace drawwell {
@@ -14,5 +15,8 @@ struct Transport {
 /// `heat_capacity` [J/(kg K)] of the mixture; temperature in K, above zero.
 /// Within 3 % of Wilke's mixing for flue gas, 3 % of air tables, from 300 to 1300 K.
 Transport transport(const Composition& mass_fraction, double temperature, double heat_capacity);
+/// 10 % outside is our choice.
+inline constexpr Range transport_range{
+    "viscosity and conductivity of gas", "temperature", "K", 300, 1300, 0.1};
 
 }  // namespace drawwell

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "models/laws/range.h"
+
 namespace drawwell {
 
 /// Emissivity [-] of water vapour and carbon dioxide in equal parts at one atmosphere; `pressure
@@ -7,6 +9,10 @@ namespace drawwell {
 /// Smith, Shen and Friedman (1982), read in code listings; 600 to 2400 K and 0.001 to 10 atm
 /// m, weights held at the range's ends beyond.
 double gas_emissivity(double temperature, double pressure_length);
+/// 30 % outside is our choice.
+inline constexpr Range gas_radiation_range{"gas radiation", "temperature", "K", 600, 2400, 0.3};
+inline constexpr Range gas_radiation_path_range{
+    "gas radiation", "pressure path", "atm m", 0.001, 10, 0.3};
 
 /// Emissivity [-] of a cloud of soot, from its volume fraction [-], temperature [K] and mean beam
 /// length [m]; Felske and Tien's closed form with C0 = 5, from memory.

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "models/laws/range.h"
+
 namespace drawwell {
 
 /// Dry air at one atmosphere.
@@ -14,6 +16,8 @@ struct AirFilm {
 /// Air at a temperature [K], 200 to 1500: Sutherland's viscosity and the conductivity of the US
 /// Standard Atmosphere 1976 (from memory); within 3 % of tables. Prandtl number held at 0.70.
 AirFilm air_properties(double temperature);
+/// 5 % outside is our choice.
+inline constexpr Range air_range{"air round the stove", "temperature", "K", 200, 1500, 0.05};
 
 /// Rayleigh number [-] of a film, for a temperature difference [K] (its sign is kept) over a
 /// length [m].

@@ -65,6 +65,31 @@ TEST_SUITE("cli/report/json_summary") {
         CHECK(json["draws"] == false);
     }
 
+    TEST_CASE("stretched laws are a list, an open end is null") {
+        Summary summary = sample_summary();
+        CHECK(nlohmann::json::parse(json_summary(summary, RunRecord{}))["stretched"].empty());
+        summary.stretched = {{.law = "bends",
+                              .where = "",
+                              .what = "Reynolds number",
+                              .unit = "",
+                              .low = 2e5,
+                              .high = std::numeric_limits<double>::infinity(),
+                              .worst = 7600,
+                              .share_of_burn = 1,
+                              .weight = 0.07,
+                              .effect = Effect::judge_with_care,
+                              .on = "draw"}};
+        const auto json = nlohmann::json::parse(json_summary(summary, RunRecord{}));
+        REQUIRE(json["stretched"].size() == 1);
+        const auto& bends = json["stretched"][0];
+        CHECK(bends["law"] == "bends");
+        CHECK(bends["low"] == 2e5);
+        CHECK(bends["high"].is_null());
+        CHECK(bends["worst"] == 7600);
+        CHECK(bends["effect"] == "judge with care");
+        CHECK(bends["on"] == "draw");
+    }
+
     TEST_CASE("bytes of a name that are not text do not stop the answer") {
         RunRecord record = sample_record();
         record.stove_name = "caf\xe9.toml";

@@ -73,6 +73,27 @@ TEST_SUITE("cli/report/page") {
         CHECK(says(page_of(summary), "It draws, but with little to spare."));
     }
 
+    TEST_CASE("stretched laws are told before the cautions, where they matter") {
+        Summary summary = sample_summary();
+        CHECK_FALSE(says(page_of(summary), "Judge with care"));
+        summary.stretched = {{.law = "aes_board",
+                              .where = "riser lining",
+                              .what = "tabled temperature",
+                              .unit = "K",
+                              .low = 0,
+                              .high = 1273.15,
+                              .worst = 1403.15,
+                              .share_of_burn = 0.2,
+                              .weight = 0.1,
+                              .effect = Effect::judge_with_care,
+                              .on = "exit gas"}};
+        const std::string page = page_of(summary);
+        CHECK(says(page, "Judge with care - riser lining up to 1130 °C;"));
+        CHECK(page.find("Judge with care") < page.find("Before you light it"));
+        summary.stretched[0].effect = Effect::nothing;
+        CHECK_FALSE(says(page_of(summary), "Judge with care"));
+    }
+
     TEST_CASE("every page carries every caution") {
         for (const std::string_view caution : standing_cautions())
             CHECK(says(page_of(Summary{}), caution));

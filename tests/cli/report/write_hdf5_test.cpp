@@ -76,6 +76,17 @@ TEST_SUITE("cli/report/write_hdf5") {
         Summary summary = sample_summary();
         summary.plate_time_to_fry.reset();
         summary.remarks = {"one", "two"};
+        summary.stretched = {{.law = "board",
+                              .where = "riser lining",
+                              .what = "tabled temperature",
+                              .unit = "K",
+                              .low = 0,
+                              .high = 1273.15,
+                              .worst = 1403.15,
+                              .share_of_burn = 0.2,
+                              .weight = 0.02,
+                              .effect = Effect::small,
+                              .on = "exit gas"}};
         write_hdf5(folder / "run.h5", sample_results(), summary, sample_record());
         const H5::H5File file((folder / "run.h5").string(), H5F_ACC_RDONLY);
         const H5::Group root = file.openGroup("/");
@@ -90,6 +101,9 @@ TEST_SUITE("cli/report/write_hdf5") {
         CHECK(number_of<double>(answers, "reserve_draw_min_pa", H5::PredType::NATIVE_DOUBLE) ==
               5.4);
         CHECK(text_of(answers, "remarks") == "one\ntwo\n");
+        CHECK(text_of(answers, "stretched") ==
+              "riser lining up to 1130 °C; board is tabled to 1000 °C (20 % of the time): "
+              "small\n");
         CHECK(number_of<double>(root, "wall_clock_s", H5::PredType::NATIVE_DOUBLE) == 0.21);
         CHECK_MESSAGE(!answers.attrExists("wall_clock_s"), "equal runs differ in it");
         CHECK_MESSAGE(!answers.attrExists("plate_time_to_175c_s"), "it never happened");

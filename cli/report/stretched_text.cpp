@@ -1,0 +1,76 @@
+#include "cli/report/stretched_text.h"
+
+#include <fmt/format.h>
+
+#include <cmath>
+
+#include "cli/read/units.h"
+#include "cli/report/page_text.h"
+
+namespace drawwell {
+namespace {
+
+/// Three digits that count, without a unit.
+std::string number_text(double value) {
+    if (!(value > 0)) return fmt::format("{:g}", value);
+    const double step = std::pow(10, std::floor(std::log10(value)) - 2);
+    const double rounded = std::round(value / step) * step;
+    return value < 1e6 ? fmt::format("{:g}", rounded) : fmt::format("{:.0e}", value);
+}
+
+std::string value_text(const Stretched& stretched, double value) {
+    if (stretched.unit == "K") return show_temperature(value);
+    return stretched.unit.empty() ? number_text(value) : number_text(value) + " " + stretched.unit;
+}
+
+std::string held_text(const Stretched& stretched) {
+    const std::string low = value_text(stretched, stretched.low);
+    if (!std::isfinite(stretched.high)) return low + " up";
+    return fmt::format("{} to {}", low, value_text(stretched, stretched.high));
+}
+
+}  // namespace
+
+std::string stretched_text(const Stretched& stretched) {
+    const std::string worst = value_text(stretched, stretched.worst);
+    const std::string share =
+        fmt::format("{:.0f} % of the time", to_percent(stretched.share_of_burn));
+    if (!stretched.where.empty())
+        return fmt::format("{} up to {}; {} is {} to {} ({})", stretched.where, worst,
+                           stretched.law,
+                           stretched.what == "service temperature" ? "sold" : "tabled",
+                           value_text(stretched, stretched.high), share);
+    return fmt::format("{}{}{}, used at {} {}, known from {} ({})", stretched.on,
+                       stretched.on.empty() ? "" : ": ", stretched.law, stretched.what, worst,
+                       held_text(stretched), share);
+}
+
+std::vector<std::string> stretched_points(const Summary& summary) {
+    std::vector<std::string> points;
+    std::string small;
+    for (const Stretched& stretched : summary.stretched) {
+        if (stretched.effect == Effect::judge_with_care)
+            points.push_back(stretched_text(stretched));
+        if (stretched.effect != Effect::small) continue;
+        const std::string name =
+            stretched.where.empty() ? stretched.law : stretched.where + " (" + stretched.law + ")";
+        if (small.find(name) == std::string::npos) small += (small.empty() ? "" : ", ") + name;
+    }
+    if (!small.empty())
+        points.push_back("beyond what they are known for, to small effect: " + small);
+    return points;
+}
+
+std::string effect_name(Effect effect) {
+    switch (effect) {
+        case Effect::small:
+            return "small";
+        case Effect::judge_with_care:
+            return "judge with care";
+        case Effect::nothing:
+            break;
+    }
+    return "nothing";
+}
+
+}  // namespace drawwell
