@@ -108,10 +108,10 @@ DrawStudy study(StoveRun& run, double time, std::span<const double> state) {
 }  // namespace
 
 DrawStudy study_draw(const Stove& stove, const Library& library, double time,
-                     const BurnWatch& watch) {
+                     const BurnWatch& watch, const SavedState* from) {
     if (!(time > 0 && time <= stove.burn.duration))
         throw InputError("the instant lies outside the burn");
-    StoveRun run(stove, library);
+    StoveRun run(stove, library, from);
     std::vector<double> state;
     run.burn(time, stove.burn.output_every,
              [&](double reached, std::span<const double> at, HeatBalance&) {

@@ -54,13 +54,15 @@ class FuelBed final : public WoodFire {
         std::optional<std::size_t> free_area;  // setting that the wood in the feed reduces
     };
 
+    static constexpr std::size_t states_per_lot = 3;
+
     FuelBed(Shape shape, std::shared_ptr<const GasModel> model);
 
     /// Puts a lot in. False, and nothing done, where the feed has no room for it.
     bool put_in(std::size_t lot, std::span<double> fuel) const;
     const std::vector<FuelLot>& lots() const { return shape_.lots; }
 
-    std::size_t state_count() const override { return 3 * shape_.lots.size(); }
+    std::size_t state_count() const override { return states_per_lot * shape_.lots.size(); }
     std::span<const double> state_scale() const override { return scale_; }
     std::size_t site_count() const override { return shape_.sites.size(); }
     void set(const View& view, std::span<double> settings) const override;
