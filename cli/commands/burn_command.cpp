@@ -13,6 +13,7 @@
 #include "cli/commands/interrupt_watch.h"
 #include "cli/commands/progress.h"
 #include "cli/commands/read_text.h"
+#include "cli/commands/start_from.h"
 #include "cli/read/read_library.h"
 #include "cli/read/read_stove.h"
 #include "cli/read/resolved_text.h"
@@ -40,6 +41,7 @@ struct BurnOptions {
     bool quiet = false;
     std::vector<std::string> sets;
     std::string duration;
+    std::string start;
 };
 
 struct Targets {
@@ -66,6 +68,15 @@ void check_target(const fs::path& file, bool ours, bool force) {
     check_writable(file);
 }
 
+/// Refuses to replace the very run that the burn begins from, which nobody means by saying nothing.
+void keep_start(const BurnOptions& options, const fs::path& result) {
+    std::error_code ignored;
+    if (!options.start.empty() && !options.force && fs::equivalent(options.start, result, ignored))
+        throw InputError(
+            "the result would replace " + result.string() +
+            ", from which it begins: name another with -o, or replace it with --force");
+}
+
 /// Where the results will go; refused before anything is computed if they can't.
 Targets find_targets(const BurnOptions& options) {
     Targets targets;
@@ -74,6 +85,7 @@ Targets find_targets(const BurnOptions& options) {
         targets.result = options.stove == "-" ? fs::path("burn.h5")
                                               : fs::path(options.stove).stem().concat(".h5");
     check_target(targets.result, is_drawwell_result(targets.result), options.force);
+    keep_start(options, targets.result);
     if (options.csv) {
         targets.csv = options.csv_file;
         if (options.csv_file.empty())
@@ -93,13 +105,14 @@ std::vector<Override> overrides_of(const BurnOptions& options) {
     return overrides;
 }
 
-BurnOutcome compute(const Stove& stove, const Library& library, bool quiet) {
+BurnOutcome compute(const Stove& stove, const Library& library, const SavedState* from,
+                    bool quiet) {
     const InterruptWatch interrupt;
     Progress progress(std::cerr, stove.burn.duration, isatty(STDERR_FILENO) != 0);
     BurnWatch watch;
     watch.stop = &interrupt.raised();
     if (!quiet) watch.progress = [&](double time) { progress.reached(time); };
-    return run_burn(stove, library, watch);
+    return run_burn(stove, library, watch, from);
 }
 
 bool terminal_with_colour() {
@@ -111,10 +124,18 @@ void burn(const BurnOptions& options) {
     const std::string text = read_text(options.stove);
     const std::string name = options.stove == "-" ? "standard input" : options.stove;
     const Library library = read_library();
-    const Stove stove = read_stove(text, name, overrides, library);
+    Stove stove = read_stove(text, name, overrides, library);
     const Targets targets = find_targets(options);
+    std::optional<EndState> start;
+    std::vector<std::string> remarks;
+    if (!options.start.empty()) {
+        start = read_end_state(options.start);
+        remarks = begin_from(*start, stove);
+    }
 
-    const BurnOutcome outcome = compute(stove, library, options.quiet);
+    BurnOutcome outcome = compute(stove, library, start ? &start->state : nullptr, options.quiet);
+    std::vector<std::string>& all = outcome.summary.remarks;
+    all.insert(all.begin(), remarks.begin(), remarks.end());
     RunRecord record;
     record.title = stove.title;
     record.stove_name = name;
@@ -123,18 +144,22 @@ void burn(const BurnOptions& options) {
     for (const Override& set : overrides) record.overrides.push_back(set.key + "=" + set.value);
     record.created = utc_now();
     record.complete = outcome.complete;
+    if (start) {
+        record.started_from = options.start;
+        record.started_from_created = start->created;
+    }
 
     if (!outcome.complete) {
         const fs::path partial = partial_of(targets.result);
         check_target(partial, is_drawwell_result(partial), options.force);
-        write_hdf5(partial, outcome.results, outcome.summary, record);
+        write_hdf5(partial, outcome.results, outcome.summary, record, &outcome.end_state);
         const double reached = outcome.results.time.empty() ? 0 : outcome.results.time.back();
         throw Interrupted("stopped " + show_duration(reached) +
                           " after lighting; as far as that, " + partial.string() +
                           " holds the burn (marked incomplete)");
     }
 
-    write_hdf5(targets.result, outcome.results, outcome.summary, record);
+    write_hdf5(targets.result, outcome.results, outcome.summary, record, &outcome.end_state);
     if (targets.csv) write_csv(*targets.csv, outcome.results);
     if (options.json)
         std::cout << json_summary(outcome.summary, record, targets.result);
@@ -142,6 +167,7 @@ void burn(const BurnOptions& options) {
         PageFrame frame;
         frame.title = stove.title;
         frame.duration = stove.burn.duration;
+        if (start) frame.begun_from = begun_from(*start, options.start);
         frame.colour = terminal_with_colour();
         frame.files.emplace_back("result (HDF5)", targets.result);
         if (targets.csv) frame.files.emplace_back("table (CSV)", *targets.csv);
@@ -169,13 +195,16 @@ void add_burn_command(CLI::App& app) {
         ->allow_extra_args(false)
         ->type_name("KEY=VALUE");
     command->add_option("--for", options->duration, "how long a burn, e.g. 6h")->type_name("TIME");
+    add_start_option(*command, options->start);
     command->add_flag("--force", options->force, "replace a file that is no result of drawwell");
     command->add_flag("--quiet", options->quiet, "no page, no progress");
     command->footer(
         "An earlier result is replaced, other files only with --force. Ctrl-C saves what there is\n"
         "as NAME.partial.h5.\n\n"
-        "Example:\n"
-        "  drawwell burn kitchen.toml --set 'flue.stack.length=3 m' -o higher.h5\n");
+        "Examples:\n"
+        "  drawwell burn kitchen.toml --set 'flue.stack.length=3 m' -o higher.h5\n"
+        "  drawwell burn kitchen.toml --start-from kitchen.h5 --for 1h -o later.h5\n"
+        "      goes on where kitchen.h5 ended: hot walls, embers and half-burnt wood in it\n");
     command->callback([options, csv] {
         options->csv = csv->count() > 0;
         burn(*options);
