@@ -99,8 +99,51 @@ FuelLot lot_of(const Kindling& kindling, const Wood& kind, std::size_t site) {
     return lot;
 }
 
+/// Junction at which wood put there burns; the hearth where the stove has no such place.
+JunctionId junction_of(KindlingPlace place, const StoveBuilder& builder) {
+    const Layout& layout = builder.layout;
+    if (place == KindlingPlace::flue && !layout.flue_wall.solids.empty())
+        return builder.network.passages[layout.flue.front()].from;
+    if (place == KindlingPlace::riser_foot && layout.tunnel) return layout.riser_foot;
+    return layout.hearth;
+}
+
+/// The site of a fire at a place, made where nothing burns yet.
+std::size_t site_at(KindlingPlace place, StoveBuilder& builder, std::vector<FuelSite>& sites) {
+    const Stove& stove = builder.stove;
+    const JunctionId junction = junction_of(place, builder);
+    std::vector<JunctionId>& junctions = builder.network.fire_sites;
+    const auto found = std::find(junctions.begin(), junctions.end(), junction);
+    if (found != junctions.end()) return static_cast<std::size_t>(found - junctions.begin());
+    junctions.push_back(junction);
+    if (place == KindlingPlace::flue) {
+        // The flue as if it ran straight on in its first bore; little of the view goes far.
+        const double bore = stove.flue.sections.front().bore;
+        sites.push_back(foot_site(bore_view(builder.layout.flue_wall, 0, bore / 2), bore));
+    } else {
+        const double bore = stove.riser.bore > 0 ? stove.riser.bore : stove.riser.width;
+        sites.push_back(foot_site(riser_view(builder), bore));
+    }
+    return sites.size() - 1;
+}
+
+/// Adds what an earlier run left, where it lay; where this stove has no such place, at the hearth.
+void add_left(const SavedState& from, StoveBuilder& builder, FuelBed::Shape& shape) {
+    for (const LeftLot& left : from.left) {
+        FuelLot lot = left.lot;
+        if (!lot.name.starts_with("left.")) lot.name = "left." + lot.name;
+        lot.site = 0;
+        for (const KindlingPlace place : {KindlingPlace::riser_foot, KindlingPlace::flue})
+            if (builder.network.junctions[index(junction_of(place, builder))].name == left.place)
+                lot.site = site_at(place, builder, shape.sites);
+        shape.lots.push_back(std::move(lot));
+        builder.network.initial_fuel.insert(builder.network.initial_fuel.end(), left.state.begin(),
+                                            left.state.end());
+    }
+}
+
 void add_fuel_bed(StoveBuilder& builder, const Library& library, const SolidFuel& fuel,
-                  BuiltStove& built) {
+                  const SavedState* from, BuiltStove& built) {
     const Stove& stove = builder.stove;
     const Layout& layout = builder.layout;
     FuelBed::Shape shape;
@@ -115,21 +158,7 @@ void add_fuel_bed(StoveBuilder& builder, const Library& library, const SolidFuel
         shape.feed_area = 1e9;  // no feed to fill
     }
     if (stove.kindling) {
-        std::size_t site = 0;
-        const KindlingPlace place = stove.kindling->place;
-        if (place == KindlingPlace::flue && !layout.flue_wall.solids.empty()) {
-            site = shape.sites.size();
-            // The flue as if it ran straight on in its first bore; little of the view goes far.
-            const double bore = stove.flue.sections.front().bore;
-            shape.sites.push_back(foot_site(bore_view(layout.flue_wall, 0, bore / 2), bore));
-            builder.network.fire_sites.push_back(
-                builder.network.passages[layout.flue.front()].from);
-        } else if (place == KindlingPlace::riser_foot && layout.tunnel) {
-            site = shape.sites.size();
-            const double bore = stove.riser.bore > 0 ? stove.riser.bore : stove.riser.width;
-            shape.sites.push_back(foot_site(riser_view(builder), bore));
-            builder.network.fire_sites.push_back(layout.riser_foot);
-        }
+        const std::size_t site = site_at(stove.kindling->place, builder, shape.sites);
         built.load_times.push_back({0, shape.lots.size()});
         shape.lots.push_back(lot_of(*stove.kindling, wood(library, stove.kindling->kind), site));
     }
@@ -138,6 +167,8 @@ void add_fuel_bed(StoveBuilder& builder, const Library& library, const SolidFuel
             built.load_times.push_back({time, shape.lots.size()});
             shape.lots.push_back(lot_of(load, stove, wood(library, load.kind)));
         }
+    builder.network.initial_fuel.resize(FuelBed::states_per_lot * shape.lots.size());
+    if (from) add_left(*from, builder, shape);
     std::stable_sort(built.load_times.begin(), built.load_times.end(),
                      [](const auto& a, const auto& b) { return a.time < b.time; });
     auto bed = std::make_unique<FuelBed>(std::move(shape), builder.gas.model);
@@ -146,11 +177,12 @@ void add_fuel_bed(StoveBuilder& builder, const Library& library, const SolidFuel
 }
 
 void add_fire(StoveBuilder& builder, const Library& library, const SolidFuel& fuel,
-              BuiltStove& built) {
+              const SavedState* from, BuiltStove& built) {
     const Stove& stove = builder.stove;
     if (!stove.heat_source && !stove.burn_rate) {
-        if (stove.loads.empty() && !stove.kindling) return;
-        add_fuel_bed(builder, library, fuel, built);
+        const bool nothing_left = !from || from->left.empty();
+        if (stove.loads.empty() && !stove.kindling && nothing_left) return;
+        add_fuel_bed(builder, library, fuel, from, built);
         return;
     }
     builder.network.fire_sites = {builder.layout.hearth};
@@ -168,6 +200,7 @@ void add_fire(StoveBuilder& builder, const Library& library, const SolidFuel& fu
                                 .constants = library.bed,
                                 .width = fire_width(stove)},
             builder.gas.model);
+        builder.network.initial_fuel = {0, from ? from->embers_left() : 0};
     }
     built.fire = fire.get();
     builder.network.fire = std::move(fire);
@@ -175,7 +208,7 @@ void add_fire(StoveBuilder& builder, const Library& library, const SolidFuel& fu
 
 }  // namespace
 
-BuiltStove build_network(const Stove& stove, const Library& library) {
+BuiltStove build_network(const Stove& stove, const Library& library, const SavedState* from) {
     BuiltStove built;
     built.fuel = mean_fuel(stove, library);
     StoveBuilder builder(stove, library, built.fuel);
@@ -189,7 +222,8 @@ BuiltStove build_network(const Stove& stove, const Library& library) {
     add_bypass(builder);
     add_leaks(builder);
     add_flue(builder);
-    add_fire(builder, library, built.fuel, built);
+    if (from) warm_walls(builder.network.solids, *from);
+    add_fire(builder, library, built.fuel, from, built);
     if (builder.network.fire)
         builder.network.initial_fuel.resize(builder.network.fire->state_count());
     built.outdoor_air = builder.outdoor_air;

@@ -8,6 +8,7 @@
 #include "models/fire/fuel_bed.h"
 #include "models/fire/wood_fire.h"
 #include "models/library.h"
+#include "models/saved_state.h"
 #include "models/stove.h"
 #include "solver/network.h"
 
@@ -31,7 +32,11 @@ struct BuiltStove {
     std::function<double(double time)> outdoor_air;  // its density [kg/m3] at a time [s]
 };
 
-/// InputError: a part that the network needs is missing, or a material or wood is unknown.
-BuiltStove build_network(const Stove& stove, const Library& library);
+/// The stove cold, or as an earlier run of it ended. The wood that run left becomes lots of this
+/// one, made of this burn's mean fuel; what a burn-rate table or plain heat cannot burn is left
+/// out. InputError: a part that the network needs is missing, a material or wood is unknown, or
+/// that run was of another stove.
+BuiltStove build_network(const Stove& stove, const Library& library,
+                         const SavedState* from = nullptr);
 
 }  // namespace drawwell

@@ -4,6 +4,7 @@
 #include <chrono>
 #include <vector>
 
+#include "models/carried_fire.h"
 #include "models/cold_start.h"
 #include "models/range_watch.h"
 #include "models/recorder.h"
@@ -12,16 +13,20 @@
 
 namespace drawwell {
 
-BurnOutcome run_burn(const Stove& stove, const Library& library, const BurnWatch& watch) {
-    StoveRun run(stove, library);
+BurnOutcome run_burn(const Stove& stove, const Library& library, const BurnWatch& watch,
+                     const SavedState* from) {
+    StoveRun run(stove, library, from);
     const BuiltStove& built = run.built;
     Recorder recorder(stove, built);
     RangeWatch ranges(stove, library, built);
     std::vector<double> last_state = built.network.initial_state();
     const std::vector<double> first_state = last_state;
+    std::vector<double> last_flow(run.topology.loop_count);
 
     const auto sample = [&](double time, std::span<const double> state, HeatBalance& at) {
         ranges.sample(time, at);
+        // Before the recorder tries other flows.
+        for (std::size_t k = 0; k < last_flow.size(); ++k) last_flow[k] = at.flow().inlet_flow(k);
         recorder.sample(time, state, at);
         std::copy(state.begin(), state.end(), last_state.begin());
         if (watch.progress) watch.progress(time);
@@ -44,13 +49,16 @@ BurnOutcome run_burn(const Stove& stove, const Library& library, const BurnWatch
     }
     BurnOutcome outcome;
     outcome.summary = summarise(stove, built, recorder, run.audit, stock);
-    outcome.summary.cold_start = cold_start(stove, library);
+    if (!from) outcome.summary.cold_start = cold_start(stove, library);
     outcome.summary.steps = effort.steps;
     outcome.summary.rhs_evaluations = effort.evaluations;
     outcome.summary.wall_clock = spent.count();
-    outcome.summary.remarks = run.loading.remarks();
+    if (from) outcome.summary.remarks = carried_fire_remarks(stove, *from);
+    for (std::string& remark : run.loading.remarks())
+        outcome.summary.remarks.push_back(std::move(remark));
     outcome.summary.stretched = ranges.stretched(outcome.summary.heat_released);
     outcome.results = recorder.take();
+    outcome.end_state = saved_state(built, outcome.results.time.back(), last_state, last_flow);
     outcome.complete = effort.complete;
     return outcome;
 }

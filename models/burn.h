@@ -4,6 +4,7 @@
 #include <functional>
 
 #include "models/library.h"
+#include "models/saved_state.h"
 #include "models/stove.h"
 #include "models/summary.h"
 #include "solver/results.h"
@@ -20,11 +21,13 @@ struct BurnWatch {
 struct BurnOutcome {
     Results results;
     Summary summary;
+    SavedState end_state;   // at the last instant
     bool complete = false;  // false: stopped by the watch
 };
 
-/// Computes the burn of a stove.
+/// Computes the burn of a stove, cold or as an earlier run of it ended. Time counts from zero.
 /// InputError: the stove cannot be built or run (with the reason). SolverError: we failed.
-BurnOutcome run_burn(const Stove& stove, const Library& library, const BurnWatch& watch = {});
+BurnOutcome run_burn(const Stove& stove, const Library& library, const BurnWatch& watch = {},
+                     const SavedState* from = nullptr);
 
 }  // namespace drawwell

@@ -112,12 +112,12 @@ DrawStudy study(StoveRun& run, double time, std::span<const double> state) {
 }  // namespace
 
 DrawStudy study_draw(const Stove& stove, const Library& library, double time,
-                     const BurnWatch& watch) {
+                     const BurnWatch& watch, const SavedState* from) {
     if (!(time >= 0 && time <= stove.burn.duration))
         throw InputError("the burn is over " + std::to_string(std::lround(time / 60)) +
                          " min after lighting: ask for an earlier moment, or burn longer "
                          "(burn.duration)");
-    StoveRun run(stove, library);
+    StoveRun run(stove, library, from);
     std::vector<double> state = run.built.network.initial_state();
     if (time > 0) {
         run.burn(time, stove.burn.output_every,

@@ -40,9 +40,9 @@ struct DrawStudy {
     std::optional<double> exchange_early, exchange_late;
 };
 
-/// Computes a burn until `time` [s] and traces the draw there. Errors as `run_burn`; InputError
-/// also where the burn ends before.
+/// Computes a burn until `time` [s], from cold or as an earlier run ended, and traces the draw
+/// there. Errors as `run_burn`; InputError also where the burn ends before.
 DrawStudy study_draw(const Stove& stove, const Library& library, double time,
-                     const BurnWatch& watch = {});
+                     const BurnWatch& watch = {}, const SavedState* from = nullptr);
 
 }  // namespace drawwell

@@ -24,17 +24,27 @@ Axis axis(const char* name, const char* meaning, const std::vector<double>& posi
     return {name, unit, meaning, positions};
 }
 
-/// When each load is due [s]; none where wood is not put in as loads.
-std::vector<double> due_times(const BuiltStove& built) {
+/// The lots in order of time, what an earlier burn left as due at once; none where wood is not put
+/// in as loads.
+std::vector<BuiltStove::LoadTime> lots_by_time(const BuiltStove& built) {
+    std::vector<BuiltStove::LoadTime> lots;
+    if (!built.bed) return lots;
+    for (std::size_t i = built.load_times.size(); i < built.bed->lots().size(); ++i)
+        lots.push_back({0, i});
+    lots.insert(lots.end(), built.load_times.begin(), built.load_times.end());
+    return lots;
+}
+
+std::vector<double> times_of(const std::vector<BuiltStove::LoadTime>& lots) {
     std::vector<double> due;
-    for (const auto& load : built.load_times) due.push_back(load.time);
+    for (const auto& lot : lots) due.push_back(lot.time);
     return due;
 }
 
 }  // namespace
 
 Recorder::Recorder(const Stove& stove, const BuiltStove& built)
-    : stove_(stove), built_(built), spare_(stove, built) {
+    : stove_(stove), built_(built), lots_(lots_by_time(built)), spare_(stove, built) {
     const Layout& layout = built.layout;
     results_.axes = {
         axis("tunnel_cell", "way from the feed's centre", layout.tunnel_wall.position),
@@ -43,8 +53,8 @@ Recorder::Recorder(const Stove& stove, const BuiltStove& built)
         axis("annulus_cell", "height over the tunnel floor", layout.annulus_gas_height),
         axis("barrel_cell", "height over the tunnel floor", layout.barrel.position),
         axis("flue_cell", "way from the flue outlet", layout.flue_gas_way),
-        axis("load", "when the load is due, kindling first", due_times(built), "s")};
-    went_in_.resize(built.load_times.size());
+        axis("load", "when the load is due, kindling first", times_of(lots_), "s")};
+    went_in_.resize(lots_.size());
     std::erase_if(results_.axes, [](const Axis& a) { return a.positions.empty(); });
     for (const ColumnInfo& info : all_columns()) {
         std::size_t width = 1;
@@ -209,8 +219,8 @@ void Recorder::put_fire(double time, std::span<const double> fuel, const HeatBal
 
 void Recorder::put_loads(std::span<const double> fuel) {
     double ash = 0;
-    for (std::size_t i = 0; i < built_.load_times.size(); ++i) {
-        const std::size_t at = built_.load_times[i].lot;
+    for (std::size_t i = 0; i < lots_.size(); ++i) {
+        const std::size_t at = lots_[i].lot;
         const FuelLot& lot = built_.bed->lots()[at];
         const double wood = built_.bed->wood_of(at, fuel);
         went_in_[i] = went_in_[i] || wood > 0;

@@ -46,6 +46,7 @@ class Recorder {
     const BuiltStove& built_;
     Results results_;
     std::vector<double> oxygen_needed_, oxygen_in_;
+    std::vector<BuiltStove::LoadTime> lots_;  // in order of time
     SpareDraw spare_;
     std::vector<bool> went_in_;  // loads, in order of time
     double first_wood_ = 0;      // [kg] on the book of a fire without loads

@@ -136,6 +136,7 @@ struct Kindling {
     std::string kind;
     double moisture_wet_basis = 0.12;
     KindlingPlace place = KindlingPlace::riser_foot;
+    bool by_default = false;  // nobody asked for it: it is there because loads are
 };
 
 /// Where the stove stands.

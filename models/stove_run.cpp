@@ -6,13 +6,15 @@
 
 namespace drawwell {
 
-StoveRun::StoveRun(const Stove& the_stove, const Library& library)
+StoveRun::StoveRun(const Stove& the_stove, const Library& library, const SavedState* from)
     : stove(the_stove),
-      built(build_network(the_stove, library)),
+      built(build_network(the_stove, library, from)),
       topology(find_topology(built.network)),
       balance(built.network, topology),
       audit(built.network),
-      loading(built) {}
+      loading(built) {
+    if (from) balance.flow().begin_from(inlet_flows(built.network, *from));
+}
 
 Effort StoveRun::burn(double end, double sample_every, decltype(Simulation::sample) sample) {
     Simulation simulation;

@@ -15,8 +15,8 @@ namespace drawwell {
 /// It does not move: its parts refer to each other and to the stove.
 class StoveRun {
   public:
-    /// InputError: the stove cannot be built.
-    StoveRun(const Stove& stove, const Library& library);
+    /// Cold, or as an earlier run of the same stove ended. InputError: the stove cannot be built.
+    StoveRun(const Stove& stove, const Library& library, const SavedState* from = nullptr);
     StoveRun(const StoveRun&) = delete;
     StoveRun& operator=(const StoveRun&) = delete;
 

@@ -268,6 +268,12 @@ void Flow::commit() {
     committed_slope_ = slope_;
 }
 
+void Flow::begin_from(std::span<const double> inlet) {
+    committed_.inlet.assign(inlet.begin(), inlet.end());
+    found_ = trial_ = committed_;
+    slopes_known_ = false;
+}
+
 bool Flow::overturn(const Conditions& conditions, double forward) {
     if (!(committed_.inlet[0] < 0 && forward > 0)) return false;
     trial_ = committed_;

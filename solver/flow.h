@@ -34,6 +34,8 @@ class Flow {
     bool jumped() const;
     /// The last state found becomes the present one.
     void commit();
+    /// Takes these flows [kg/s], one an inlet, for the present ones: those of an earlier run.
+    void begin_from(std::span<const double> inlet);
     /// Turns a committed reverse flow into this forward one [kg/s] if the draw then carries it on:
     /// what hot gas under cold does by itself. Whether it did.
     bool overturn(const Conditions& conditions, double forward);

@@ -7,15 +7,18 @@
 #include <optional>
 
 #include "cli/commands/exit_codes.h"
+#include "cli/commands/start_from.h"
 #include "cli/commands/stove_request.h"
 #include "cli/commands/targets.h"
 #include "cli/commands/watched_run.h"
+#include "cli/read/resolved_text.h"
 #include "cli/report/json_summary.h"
 #include "cli/report/page.h"
 #include "cli/report/page_text.h"
 #include "cli/report/write_csv.h"
 #include "cli/report/write_hdf5.h"
 #include "models/burn.h"
+#include "solver/errors.h"
 
 namespace drawwell {
 namespace {
@@ -31,6 +34,7 @@ struct BurnOptions {
     bool force = false;
     bool quiet = false;
     std::string duration;
+    std::string start;
 };
 
 struct Targets {
@@ -45,11 +49,21 @@ fs::path partial_of(const fs::path& result) {
     return partial.replace_extension(".partial" + extension);
 }
 
+/// Refuses to replace the very run that the burn begins from, which nobody means by saying nothing.
+void keep_start(const BurnOptions& options, const fs::path& result) {
+    std::error_code ignored;
+    if (!options.start.empty() && !options.force && fs::equivalent(options.start, result, ignored))
+        throw InputError(
+            "the result would replace " + result.string() +
+            ", from which it begins: name another with -o, or replace it with --force");
+}
+
 /// Where the results will go; refused before anything is computed if they can't.
 Targets find_targets(const BurnOptions& options) {
     Targets targets;
     targets.result = result_target(options.output, options.stove.file, ".h5", "burn.h5");
     check_target(targets.result, is_drawwell_result(targets.result), options.force);
+    keep_start(options, targets.result);
     if (options.csv) {
         targets.csv = table_target(options.csv_file, targets.result);
         check_target(*targets.csv, is_drawwell_csv(*targets.csv), options.force);
@@ -57,9 +71,9 @@ Targets find_targets(const BurnOptions& options) {
     return targets;
 }
 
-BurnOutcome compute(const RequestedStove& requested, bool quiet) {
+BurnOutcome compute(const RequestedStove& requested, const SavedState* from, bool quiet) {
     const WatchedRun run(requested.stove.burn.duration, quiet);
-    return run_burn(requested.stove, requested.library, run.watch());
+    return run_burn(requested.stove, requested.library, run.watch(), from);
 }
 
 void burn(const BurnOptions& options) {
@@ -68,23 +82,36 @@ void burn(const BurnOptions& options) {
         duration.push_back({"burn.duration", options.duration, "--for " + options.duration});
     RequestedStove requested = read_requested(options.stove, duration);
     const Targets targets = find_targets(options);
+    std::optional<EndState> start;
+    std::vector<std::string> remarks;
+    if (!options.start.empty()) {
+        start = read_end_state(options.start);
+        remarks = begin_from(*start, requested.stove);
+        requested.record.stove_resolved = resolved_text(requested.stove);
+    }
 
-    const BurnOutcome outcome = compute(requested, options.quiet);
+    BurnOutcome outcome = compute(requested, start ? &start->state : nullptr, options.quiet);
+    std::vector<std::string>& all = outcome.summary.remarks;
+    all.insert(all.begin(), remarks.begin(), remarks.end());
     RunRecord& record = requested.record;
     record.created = utc_now();
     record.complete = outcome.complete;
+    if (start) {
+        record.started_from = options.start;
+        record.started_from_created = start->created;
+    }
 
     if (!outcome.complete) {
         const fs::path partial = partial_of(targets.result);
         check_target(partial, is_drawwell_result(partial), options.force);
-        write_hdf5(partial, outcome.results, outcome.summary, record);
+        write_hdf5(partial, outcome.results, outcome.summary, record, &outcome.end_state);
         const double reached = outcome.results.time.empty() ? 0 : outcome.results.time.back();
         throw Interrupted("stopped " + show_duration(reached) +
                           " after lighting; as far as that, " + partial.string() +
                           " holds the burn (marked incomplete)");
     }
 
-    write_hdf5(targets.result, outcome.results, outcome.summary, record);
+    write_hdf5(targets.result, outcome.results, outcome.summary, record, &outcome.end_state);
     if (targets.csv) write_csv(*targets.csv, outcome.results);
     if (options.json)
         std::cout << json_summary(outcome.summary, record, targets.result);
@@ -92,6 +119,7 @@ void burn(const BurnOptions& options) {
         PageFrame frame;
         frame.title = record.title;
         frame.duration = requested.stove.burn.duration;
+        if (start) frame.begun_from = begun_from(*start, options.start);
         frame.colour = terminal_with_colour();
         frame.files.emplace_back("result (HDF5)", targets.result);
         if (targets.csv) frame.files.emplace_back("table (CSV)", *targets.csv);
@@ -113,13 +141,16 @@ void add_burn_command(CLI::App& app) {
     csv->expected(0, 1)->type_name("[FILE]");
     command->add_flag("--json", options->json, "print the answers as JSON instead of the page");
     command->add_option("--for", options->duration, "how long a burn, e.g. 6h")->type_name("TIME");
+    add_start_option(*command, options->start);
     command->add_flag("--force", options->force, "replace a file that is no result of drawwell");
     command->add_flag("--quiet", options->quiet, "no page, no progress");
     command->footer(
         "An earlier result is replaced, other files only with --force. Ctrl-C saves what there is\n"
         "as NAME.partial.h5.\n\n"
-        "Example:\n"
-        "  drawwell burn kitchen.toml --set 'flue.stack.length=3 m' -o higher.h5\n");
+        "Examples:\n"
+        "  drawwell burn kitchen.toml --set 'flue.stack.length=3 m' -o higher.h5\n"
+        "  drawwell burn kitchen.toml --start-from kitchen.h5 --for 1h -o later.h5\n"
+        "      goes on where kitchen.h5 ended: hot walls, embers and half-burnt wood in it\n");
     command->callback([options, csv] {
         options->csv = csv->count() > 0;
         burn(*options);

@@ -108,7 +108,8 @@ class StoveReader {
 
     /// Loads are lit by kindling, said or not.
     void add_kindling() {
-        if (!draft_.stove.loads.empty() && !draft_.stove.kindling) draft_.stove.kindling.emplace();
+        if (!draft_.stove.loads.empty() && !draft_.stove.kindling)
+            draft_.stove.kindling.emplace().by_default = true;
     }
 
     /// Puts the flue's sections into the order said, otherwise that of their first lines.

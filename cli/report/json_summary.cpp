@@ -54,6 +54,10 @@ std::string json_summary(const Summary& summary, const RunRecord& record,
     json["title"] = record.title;
     json["stove"] = record.stove_name;
     json["overrides"] = record.overrides;
+    if (record.started_from.empty())
+        json["started_from"] = nullptr;
+    else
+        json["started_from"] = record.started_from;
     json["complete"] = record.complete;
     json["program_version"] = DRAWWELL_VERSION;
     if (result_file.empty())

@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 #include <string_view>
 
@@ -67,7 +68,8 @@ void write_temperatures(Page& page, const Summary& summary) {
 
 void write_heat(Page& page, const Summary& summary, double duration) {
     page.heading("Heat");
-    const double given = summary.heat_released + summary.heat_from_room_air;
+    const double from_walls = std::max(-summary.heat_stored, 0.0);
+    const double given = summary.heat_released + summary.heat_from_room_air + from_walls;
     const auto amount = [&](std::string_view label, double heat, std::string_view more = "") {
         if (std::abs(to_megajoules(heat)) < 0.05) heat = 0;  // no "-0.0"
         std::string value = fmt::format("{:6.1f} MJ", to_megajoules(heat));
@@ -82,12 +84,13 @@ void write_heat(Page& page, const Summary& summary, double duration) {
            summary.wood_burned > 0 ? fmt::format("{:.1f} kg of it, dry", summary.wood_burned) : "");
     if (std::abs(summary.heat_from_room_air) >= worth_a_line * given)
         amount("warmth of the room's air", summary.heat_from_room_air);
+    if (from_walls > 0) amount("given by the walls", from_walls, "they end colder than they began");
     amount("to the room", summary.heat_to_room, steady(summary.heat_to_room));
     if (summary.heat_lost_outdoors > worth_a_line * given)
         amount("from faces outdoors", summary.heat_lost_outdoors);
     if (summary.heat_with_smoke > worth_a_line * given)
         amount("out of the feed, in smoke", summary.heat_with_smoke);
-    amount("still in the stove", summary.heat_stored);
+    if (!(from_walls > 0)) amount("still in the stove", summary.heat_stored);
     amount("up the flue", summary.heat_up_flue);
     if (summary.heat_up_flue_latent > worth_a_line * given)
         amount("  of that as steam", summary.heat_up_flue_latent);
@@ -131,8 +134,11 @@ void write_books(Page& page, const Summary& summary) {
 
 std::string burn_page(const Summary& summary, const PageFrame& frame) {
     Page page(frame.colour);
-    page.line(fmt::format("{}{}{} from lighting", frame.title, frame.title.empty() ? "" : ", ",
-                          show_duration(frame.duration)));
+    page.line(fmt::format("{}{}{}{}", frame.title, frame.title.empty() ? "" : ", ",
+                          show_duration(frame.duration),
+                          frame.begun_from.empty() ? " from lighting" : ""));
+    if (!frame.begun_from.empty())
+        page.paragraph(frame.begun_from + "; \"after lighting\" counts from then");
     if (!frame.complete)
         page.verdict("STOPPED BEFORE ITS END: this holds only as far as it was computed.", false);
     write_draw(page, summary);

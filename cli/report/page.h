@@ -16,6 +16,7 @@ struct PageFrame {
     bool complete = true;  // false: stopped before its end
     bool colour = false;   // marks headings and the verdict for a terminal
     std::vector<std::pair<std::string, std::filesystem::path>> files;  // what each holds, its path
+    std::string begun_from = {};  // the run it begins from, in words; empty: lit cold
 };
 
 /// The answers of a burn as a page for the person who builds the stove: 80 columns, the verdict

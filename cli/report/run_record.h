@@ -13,6 +13,8 @@ struct RunRecord {
     std::string stove_resolved;          // every key with the value used
     std::vector<std::string> overrides;  // KEY=VALUE, in the order they were applied
     std::string created;                 // when, UTC, as 2026-01-31T12:00:00Z
+    std::string started_from;            // result file it begins from, as it was named; empty: cold
+    std::string started_from_created;    // when that run was computed
     bool complete = true;                // false: the burn was stopped before its end
 };
 

@@ -9,36 +9,16 @@
 #include <string>
 #include <type_traits>
 
+#include "cli/report/hdf5_objects.h"
 #include "cli/report/pending_file.h"
 #include "cli/report/stretched_text.h"
 #include "cli/report/summary_entries.h"
+#include "cli/report/write_end_state.h"
 
 namespace drawwell {
 namespace {
 
 constexpr const char* program_name = "drawwell";
-
-// The C calls report errors by a negative value, the C++ ones by H5::Exception.
-void check(herr_t status) {
-    if (status < 0) throw H5::DataSetIException("dimension scale", "refused");
-}
-
-void write_attribute(H5::H5Object& object, const std::string& name, const std::string& text) {
-    // Fixed length and zero-terminated: what every reader understands. Length zero is not allowed.
-    H5::StrType type(H5::PredType::C_S1, text.size() + 1);
-    type.setCset(H5T_CSET_UTF8);
-    object.createAttribute(name, type, H5::DataSpace(H5S_SCALAR)).write(type, text);
-}
-
-void write_attribute(H5::H5Object& object, const std::string& name, int value) {
-    object.createAttribute(name, H5::PredType::STD_I32LE, H5::DataSpace(H5S_SCALAR))
-        .write(H5::PredType::NATIVE_INT, &value);
-}
-
-void write_attribute(H5::H5Object& object, const std::string& name, double value) {
-    object.createAttribute(name, H5::PredType::IEEE_F64LE, H5::DataSpace(H5S_SCALAR))
-        .write(H5::PredType::NATIVE_DOUBLE, &value);
-}
 
 std::string joined(const std::vector<std::string>& lines) {
     std::string text;
@@ -48,23 +28,23 @@ std::string joined(const std::vector<std::string>& lines) {
 
 H5::H5File create_file(const std::filesystem::path& file) {
     const H5::FileCreatPropList creation;
-    check(H5Pset_obj_track_times(creation.getId(), false));
+    check_hdf5(H5Pset_obj_track_times(creation.getId(), false));
     // Columns are listed in the order they were written, not by the alphabet.
-    check(H5Pset_link_creation_order(creation.getId(),
-                                     H5P_CRT_ORDER_TRACKED | H5P_CRT_ORDER_INDEXED));
+    check_hdf5(H5Pset_link_creation_order(creation.getId(),
+                                          H5P_CRT_ORDER_TRACKED | H5P_CRT_ORDER_INDEXED));
     // Keeping the order of attributes also lets one of them, here the stove file's text, pass 64
     // kB.
-    check(H5Pset_attr_creation_order(creation.getId(),
-                                     H5P_CRT_ORDER_TRACKED | H5P_CRT_ORDER_INDEXED));
+    check_hdf5(H5Pset_attr_creation_order(creation.getId(),
+                                          H5P_CRT_ORDER_TRACKED | H5P_CRT_ORDER_INDEXED));
     return {file.string(), H5F_ACC_TRUNC, creation};
 }
 
 H5::DataSet write_values(H5::H5File& file, const std::string& name,
                          const std::vector<hsize_t>& shape, const std::vector<double>& values) {
     H5::DSetCreatPropList creation;
-    check(H5Pset_obj_track_times(creation.getId(), false));
-    check(H5Pset_attr_creation_order(creation.getId(),
-                                     H5P_CRT_ORDER_TRACKED | H5P_CRT_ORDER_INDEXED));
+    check_hdf5(H5Pset_obj_track_times(creation.getId(), false));
+    check_hdf5(H5Pset_attr_creation_order(creation.getId(),
+                                          H5P_CRT_ORDER_TRACKED | H5P_CRT_ORDER_INDEXED));
     if (shape.size() > 1 && !values.empty()) {
         const std::vector<hsize_t> chunk = {std::min<hsize_t>(shape[0], 1024), shape[1]};
         creation.setChunk(2, chunk.data());
@@ -79,7 +59,7 @@ H5::DataSet write_values(H5::H5File& file, const std::string& name,
 
 H5::DataSet write_scale(H5::H5File& file, const Axis& axis) {
     H5::DataSet data = write_values(file, axis.name, {axis.positions.size()}, axis.positions);
-    check(H5DSset_scale(data.getId(), axis.name.c_str()));
+    check_hdf5(H5DSset_scale(data.getId(), axis.name.c_str()));
     write_attribute(data, "units", axis.unit);
     write_attribute(data, "long_name", axis.meaning);
     return data;
@@ -96,23 +76,16 @@ void write_columns(H5::H5File& file, const Results& results) {
         std::vector<hsize_t> shape = {results.time.size()};
         if (!column.axis.empty()) shape.push_back(column.width);
         H5::DataSet data = write_values(file, column.name, shape, column.values);
-        check(H5DSattach_scale(data.getId(), time.getId(), 0));
+        check_hdf5(H5DSattach_scale(data.getId(), time.getId(), 0));
         if (!column.axis.empty())
-            check(H5DSattach_scale(data.getId(), scales.at(column.axis).getId(), 1));
+            check_hdf5(H5DSattach_scale(data.getId(), scales.at(column.axis).getId(), 1));
         write_attribute(data, "units", column.unit);
         write_attribute(data, "long_name", column.meaning);
     }
 }
 
 void write_summary(H5::H5File& file, const Summary& summary) {
-    const H5::PropList creation(H5P_GROUP_CREATE);
-    check(H5Pset_obj_track_times(creation.getId(), false));
-    check(H5Pset_attr_creation_order(creation.getId(),
-                                     H5P_CRT_ORDER_TRACKED | H5P_CRT_ORDER_INDEXED));
-    const hid_t id =
-        H5Gcreate2(file.getId(), "summary", H5P_DEFAULT, creation.getId(), H5P_DEFAULT);
-    check(id < 0 ? -1 : 0);
-    H5::Group group(id);
+    H5::Group group = create_group(file, "summary");
     for (const SummaryEntry& entry : summary_entries(summary)) {
         if (entry.key == "wall_clock_s") continue;  // stands with what differs between equal runs
         std::visit(
@@ -132,8 +105,6 @@ void write_summary(H5::H5File& file, const Summary& summary) {
     for (const Stretched& each : summary.stretched)
         stretched.push_back(stretched_text(each) + ": " + effect_name(each.effect));
     write_attribute(group, "stretched", joined(stretched));
-    group.close();
-    H5Gclose(id);
 }
 
 void write_record(H5::H5File& file, const RunRecord& record, double wall_clock) {
@@ -149,12 +120,15 @@ void write_record(H5::H5File& file, const RunRecord& record, double wall_clock) 
     write_attribute(root, "stove_overrides", joined(record.overrides));
     write_attribute(root, "stove_text", record.stove_text);
     write_attribute(root, "stove_resolved", record.stove_resolved);
+    if (record.started_from.empty()) return;
+    write_attribute(root, "started_from", record.started_from);
+    write_attribute(root, "started_from_created", record.started_from_created);
 }
 
 }  // namespace
 
 void write_hdf5(const std::filesystem::path& file, const Results& results, const Summary& summary,
-                const RunRecord& record) {
+                const RunRecord& record, const SavedState* end_state) {
     PendingFile pending(file);
     H5::Exception::dontPrint();
     try {
@@ -162,6 +136,7 @@ void write_hdf5(const std::filesystem::path& file, const Results& results, const
         write_record(hdf5, record, summary.wall_clock);
         write_columns(hdf5, results);
         write_summary(hdf5, summary);
+        if (end_state) write_end_state(hdf5, *end_state);
         hdf5.close();
     } catch (const H5::Exception& error) {
         throw FileError("cannot write " + file.string() + " (HDF5: " + error.getDetailMsg() + ")");

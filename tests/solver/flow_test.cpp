@@ -75,6 +75,16 @@ TEST_SUITE("solver/flow") {
         CHECK(cold.flow.inlet_flow() < 0);
     }
 
+    TEST_CASE("where the flow began decides which way it runs") {
+        Draft forward(two_branches()), turned(two_branches());
+        forward.flow.begin_from(std::vector{0.8 * unit});
+        turned.flow.begin_from(std::vector{-0.8 * unit});
+        forward.flow.solve(forward.conditions());
+        turned.flow.solve(turned.conditions());
+        CHECK(forward.flow.inlet_flow() == near(unit, found));
+        CHECK(turned.flow.inlet_flow() == near(-unit, found));
+    }
+
     TEST_CASE("a wall as warm as the air draws nothing") {
         Draft still(chimney(air_temperature));
         still.flow.solve(still.conditions());

@@ -94,6 +94,19 @@ TEST_SUITE("cli/report/page") {
         CHECK_FALSE(says(page_of(summary), "Judge with care"));
     }
 
+    TEST_CASE("a burn that begins in another says so first, and what its walls gave") {
+        Summary summary = sample_summary();
+        summary.heat_stored = -13e6;
+        PageFrame frame{"test stove", 3600, true, false, {}};
+        frame.begun_from = "begun from run.h5 as it stood after 3 h";
+        const std::string page = burn_page(summary, frame);
+        CHECK(page.starts_with("test stove, 1 h\n  begun from run.h5 as it stood after 3 h;"));
+        CHECK(says(page, "given by the walls 13.0 MJ 20 %"));  // of 52 MJ of wood and these
+        CHECK_FALSE(says(page, "still in the stove"));
+        CHECK_FALSE(says(page_of(sample_summary()), "begun from"));
+        CHECK_FALSE(says(page_of(sample_summary()), "given by the walls"));
+    }
+
     TEST_CASE("every page carries every caution") {
         for (const std::string_view caution : standing_cautions())
             CHECK(says(page_of(Summary{}), caution));

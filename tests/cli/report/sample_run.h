@@ -63,4 +63,24 @@ inline RunRecord sample_record() {
     return record;
 }
 
+inline SavedState sample_end_state() {
+    SavedState state;
+    state.time = 10800;
+    state.temperature = {{"plate.0", 512.5}, {"riser.wall.3.0", 701.25}};
+    state.inlet_flow = {{"feed", -0.004}, {"side air slot", 0.0015}};
+    LeftLot left{.lot = {.name = "main",
+                         .dry_mass = 0.6,
+                         .moisture_dry_basis = 0.19,
+                         .lit_area = 0.046,
+                         .section = 0.0037,
+                         .foot_share = 0.37},
+                 .place = "hearth"};
+    left.state = {2e-4, 0.25, 0.06};
+    state.left = {left, left};
+    state.left[1].lot.name = "kindling";
+    state.left[1].place = "riser foot";
+    state.left[1].state = {0, 0, 0.002};
+    return state;
+}
+
 }  // namespace drawwell

@@ -1,0 +1,25 @@
+#pragma once
+
+#include <string>
+
+namespace H5 {
+class Group;
+class H5File;
+class H5Object;
+}  // namespace H5
+
+namespace drawwell {
+
+/// The C calls of HDF5 report errors by a negative value, the C++ ones by H5::Exception: makes the
+/// one the other.
+void check_hdf5(int status);
+
+/// Attributes as every reader understands them, in the order they are written.
+void write_attribute(H5::H5Object& object, const std::string& name, const std::string& text);
+void write_attribute(H5::H5Object& object, const std::string& name, int value);
+void write_attribute(H5::H5Object& object, const std::string& name, double value);
+
+/// A group that notes no times and keeps the order of its attributes and members.
+H5::Group create_group(H5::H5File& file, const std::string& name);
+
+}  // namespace drawwell
