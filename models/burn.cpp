@@ -95,6 +95,7 @@ BurnOutcome run_burn(const Stove& stove, const Library& library, const BurnWatch
             return loading.at_stop(time, state);
         };
     simulation.sample = [&](double time, std::span<const double> state, HeatBalance& at) {
+        if (watch.observe) watch.observe(time, state, at);  // before the recorder tries other flows
         recorder.sample(time, state, at);
         std::copy(state.begin(), state.end(), last_state.begin());
         if (watch.progress) watch.progress(time);
