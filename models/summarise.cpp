@@ -206,7 +206,8 @@ void balance_books(const Stove& stove, const BuiltStove& built, const Audit& aud
         (out > 0 ? summary.heat_with_smoke : summary.heat_from_room_air) += std::abs(out);
     }
 
-    const double scale = std::max(summary.heat_released, 1e3);
+    // Walls that are held at their temperature may bring or take more than the fire.
+    const double scale = std::max({summary.heat_released, std::abs(totals.held), 1e3});
     summary.energy_residual = audit.energy_residual(scale);
     double mass_lost = 0;
     for (const double element : totals.fuel_elements) mass_lost += element;
