@@ -106,14 +106,22 @@ double FuelBed::wall_flux(const FuelSite& site, std::span<const double> temperat
 
 double FuelBed::heat_from_walls(std::size_t site, const View& view) const {
     const FuelSite& place = shape_.sites[site];
-    double area = 0;
-    for (std::size_t i = 0; i < shape_.lots.size(); ++i)
-        if (shape_.lots[i].site == site && pyrolysis_of(i, view.fuel) > 0)
-            area += lit_area(i, view.fuel);
+    double hottest = 0;
+    for (const auto& [solid, share] : place.walls)
+        hottest = std::max(hottest, view.solid_temperature[solid]);
+    if (hottest <= pyrolysis_temperature) return 0;
+    double area = 0, most = 0;
+    for (std::size_t i = 0; i < shape_.lots.size(); ++i) {
+        const double rate = pyrolysis_of(i, view.fuel);
+        if (shape_.lots[i].site != site || rate <= 0) continue;
+        const Vapours given = vapours(shape_.fuel, shape_.lots[i].moisture_dry_basis, *model_);
+        area += lit_area(i, view.fuel);
+        most += rate * (model_->mixture(given.species).enthalpy(hottest) - given.enthalpy);
+    }
     const double through = std::exp(-shape_.constants.flame_absorption.value * place.beam_length);
     const double net =
         wall_flux(place, view.solid_temperature) - stefan_boltzmann * fourth(pyrolysis_temperature);
-    return area * absorptivity * through * std::max(net, 0.0) * flame_share(view);
+    return std::min(area * absorptivity * through * std::max(net, 0.0), most) * flame_share(view);
 }
 
 double FuelBed::seen_flux(std::size_t site, const View& view) const {
@@ -139,8 +147,16 @@ double FuelBed::oxygen_share(std::size_t site, const View& view, const Arriving&
     return -std::expm1(-3 * std::max(ratio, 0.0));
 }
 
-double FuelBed::glow_to_walls(double char_burning) const {
-    return shape_.constants.radiant_fraction.value * char_burning * carbon_heating_value();
+double FuelBed::glow_to_wall(double char_burning, double wall) const {
+    return shape_.constants.radiant_fraction.value * char_burning * carbon_heating_value() *
+           std::max(1 - fourth(wall / shape_.constants.flame_temperature.value), 0.0);
+}
+
+double FuelBed::glow_to_walls(std::size_t site, double char_burning, const View& view) const {
+    double sum = 0;
+    for (const auto& [solid, share] : shape_.sites[site].walls)
+        sum += share * glow_to_wall(char_burning, view.solid_temperature[solid]);
+    return sum;
 }
 
 double FuelBed::char_at(std::size_t site, std::span<const double> fuel) const {
@@ -178,7 +194,7 @@ Emission FuelBed::emission(std::size_t site, const View& view, const Arriving& a
         out.enthalpy_flow += rate * given.enthalpy;
     }
     const double burning = char_rate(site, view, air);
-    out.enthalpy_flow += heat_from_walls(site, view) - glow_to_walls(burning);
+    out.enthalpy_flow += heat_from_walls(site, view) - glow_to_walls(site, burning, view);
     const Composition gained = model_->char_burning(bed.char_to_co.value);
     for (std::size_t s = 0; s < species_count; ++s) out.species[s] += burning * gained[s];
     out.flame = flame_of(air, out.species, shape_.sites[site].width, bed.flame_length_factor.value,
@@ -216,10 +232,12 @@ void FuelBed::rates(const View& view, std::span<const Arriving> arrived,
             rate[3 * i + 2] = bed.char_yield.value * losing -
                               (char_mass > 0 ? char_burning * own_char / char_mass : 0);
         }
-        const double drawn = heat_from_walls(s, view), glow = glow_to_walls(char_burning);
-        for (const auto& [solid, share] : site.walls)
-            solid_heat[solid] += share * (glow - drawn * stefan_boltzmann *
-                                                     fourth(view.solid_temperature[solid]) / walls);
+        const double drawn = heat_from_walls(s, view);
+        for (const auto& [solid, share] : site.walls) {
+            const double wall = view.solid_temperature[solid];
+            solid_heat[solid] += share * (glow_to_wall(char_burning, wall) -
+                                          drawn * stefan_boltzmann * fourth(wall) / walls);
+        }
     }
 }
 

@@ -95,8 +95,12 @@ class FuelBed final : public WoodFire {
     /// How far air feeds the flames at a site [-], 0 smothered to 1; our choice of 1 - exp(-3
     /// lambda).
     double oxygen_share(std::size_t site, const View& view, const Arriving& air) const;
-    /// Heat [W] that embers burning at that rate radiate to the walls round them.
-    double glow_to_walls(double char_burning) const;
+    /// Heat [W] that embers burning at that rate radiate to the walls round them, if all were as
+    /// hot as this one [K]; none is heated past the flame's temperature.
+    double glow_to_wall(double char_burning, double wall) const;
+    double glow_to_walls(std::size_t site, double char_burning, const View& view) const;
+    /// Heat [W] that walls hotter than burning wood radiate into what it gives off: no more than
+    /// makes that as hot as the hottest of them.
     double heat_from_walls(std::size_t site, const View& view) const;
     /// Rate [kg/s] at which so much char [kg] would burn if oxygen did not run out.
     double char_wanted(double char_mass, const Arriving& air) const;
