@@ -17,6 +17,7 @@ using constants::gravity;
 using constants::standard_pressure;
 using constants::stefan_boltzmann;
 
+constexpr double level_reached = 0.1;   // [K] off the walls' level, nearer than which gas is there
 constexpr double luminous_from = 0.01;  // [-] of volatiles in the gas, for a full flame: our choice
 
 /// What radiates in a cell at the gas's mean temperature. A flame is hotter than that mean: what it
@@ -41,12 +42,19 @@ double radiation_film(double gas_emissivity, double wall_emissivity, double gas,
            (gas * gas + wall * wall) * (gas + wall);
 }
 
-/// Shares what a flame radiates [W] among the walls round it, by what they take in.
-void radiate(const GasCellShape& shape, double heat, std::span<double> given) {
-    double sum = 0;
+/// Shares what a flame radiates [W] among the walls round it, by what they take in; a wall radiates
+/// back, so that none is heated past the flame. Gives what all of them take [W].
+double radiate(const GasCellShape& shape, double heat, double flame_temperature,
+               std::span<const double> solid_temperature, std::span<double> given) {
+    double sum = 0, taken = 0;
     for (const WallFace& face : shape.faces) sum += face.area * face.emissivity;
-    for (std::size_t k = 0; k < given.size(); ++k)
-        given[k] = heat * shape.faces[k].area * shape.faces[k].emissivity / sum;
+    for (std::size_t k = 0; k < given.size(); ++k) {
+        const WallFace& face = shape.faces[k];
+        const double ratio = std::pow(solid_temperature[face.solid] / flame_temperature, 4);
+        given[k] = heat * face.area * face.emissivity / sum * std::max(1 - ratio, 0.0);
+        taken += given[k];
+    }
+    return taken;
 }
 
 double pressure_loss(const LocalLoss& loss, double free_area, double flow, double density,
@@ -110,16 +118,21 @@ Crossing GasPassage::march(const PassageInput& input, PassageRecord record, Film
         const double burnt = burn_on(gas, shape.length, temperature, model, surroundings_.flame);
         double start = temperature;
         if (burnt > 0) {
-            if (!shape.faces.empty()) gas.enthalpy -= surroundings_.radiant_fraction * burnt;
+            if (!shape.faces.empty())
+                gas.enthalpy -= radiate(shape, surroundings_.radiant_fraction * burnt * flow,
+                                        surroundings_.flame_temperature, input.solid_temperature,
+                                        record.given.subspan(first_touch_[i], shape.faces.size())) /
+                                flow;
             mixture = model.mixture(gas.mass_fraction);
             start = (temperature + mixture.temperature(gas.enthalpy, temperature)) / 2;
         }
         const double heat_capacity = mixture.heat_capacity(start);
         const Transport film_gas = transport(gas.mass_fraction, start, heat_capacity);
-        const double capacity_flow = flow * heat_capacity;
+        double capacity_flow = flow * heat_capacity;
 
-        // Exchange with the walls: exact for a gas of constant heat capacity and films; the
-        // radiation film is worked out again with the mean temperature that follows.
+        // Exchange with the walls: exact for a gas of constant films and of the mean heat capacity
+        // on its way to the walls' level; the radiation film is worked out again with the mean
+        // temperature that follows.
         double mean = start, strides = 0, about_to_leave = start;
         if (!shape.faces.empty()) {
             const FilmGas seen{
@@ -134,8 +147,9 @@ Crossing GasPassage::march(const PassageInput& input, PassageRecord record, Film
             const double emissivity =
                 cell_emissivity(gas.mass_fraction, mixture, start, pressure, shape.beam_length,
                                 surroundings_.flame_absorption);
-            radiate(shape, surroundings_.radiant_fraction * burnt * flow,
-                    record.given.subspan(first_touch_[i], shape.faces.size()));
+            if (!(burnt > 0))
+                std::fill_n(record.given.begin() + static_cast<std::ptrdiff_t>(first_touch_[i]),
+                            shape.faces.size(), 0.0);
             double total = 0;
             const std::span films = record.conductance.subspan(first_touch_[i], shape.faces.size());
             const auto at = [&](std::size_t k) {
@@ -143,6 +157,7 @@ Crossing GasPassage::march(const PassageInput& input, PassageRecord record, Film
             };
             for (std::size_t k = 0; k < films.size(); ++k)
                 films[k] = film.at_wall(coefficient, shape, seen, at(k));
+            const double enthalpy_at_start = mixture.enthalpy(start);
             double level = start;  // what the gas would end at
             double radiating = start;
             const auto with_radiation = [&](std::size_t k) {
@@ -160,14 +175,17 @@ Crossing GasPassage::march(const PassageInput& input, PassageRecord record, Film
                     pull += touch * at(k);
                 }
                 level = pull / total;
+                if (std::abs(start - level) > level_reached)
+                    capacity_flow =
+                        flow * (enthalpy_at_start - mixture.enthalpy(level)) / (start - level);
                 strides = total / capacity_flow;
                 mean = level + (start - level) * -std::expm1(-strides) / strides;
             }
             for (std::size_t k = 0; k < films.size(); ++k) films[k] = with_radiation(k);
             // By enthalpy, so that gas that lingers ends exactly at its walls' level; the mean is
             // then the one that gives the walls what the gas lost.
-            const double given_up = (mixture.enthalpy(start) - mixture.enthalpy(level)) *
-                                    -std::expm1(-strides);  // [J/kg]
+            const double given_up =
+                (enthalpy_at_start - mixture.enthalpy(level)) * -std::expm1(-strides);  // [J/kg]
             gas.enthalpy -= given_up;
             mean = level + flow * given_up / total;
             about_to_leave = level + (start - level) * std::exp(-strides);
