@@ -24,8 +24,8 @@ BurnOutcome run_burn(const Stove& stove, const Library& library, const BurnWatch
     std::vector<double> last_flow(run.topology.loop_count);
 
     const auto sample = [&](double time, std::span<const double> state, HeatBalance& at) {
+        if (watch.observe) watch.observe(time, state, at);  // before the recorder tries other flows
         ranges.sample(time, at);
-        // Before the recorder tries other flows.
         for (std::size_t k = 0; k < last_flow.size(); ++k) last_flow[k] = at.flow().inlet_flow(k);
         recorder.sample(time, state, at);
         std::copy(state.begin(), state.end(), last_state.begin());

@@ -2,11 +2,13 @@
 
 #include <atomic>
 #include <functional>
+#include <span>
 
 #include "models/library.h"
 #include "models/saved_state.h"
 #include "models/stove.h"
 #include "models/summary.h"
+#include "solver/heat_balance.h"
 #include "solver/results.h"
 
 namespace drawwell {
@@ -15,6 +17,9 @@ namespace drawwell {
 struct BurnWatch {
     std::function<void(double)> progress;     // called with the time reached [s]; may be empty
     const std::atomic<bool>* stop = nullptr;  // set from outside: stop after the present step
+    /// Sees each sample's state with its flow, walls and gas worked out; may be empty.
+    std::function<void(double time, std::span<const double> state, const HeatBalance& balance)>
+        observe;
 };
 
 /// A burn as far as it was computed.

@@ -62,7 +62,7 @@ struct Summary {
     double ash_left = 0;              // [kg] of that wood
     double room_demand = 0;           // [J] the room lost meanwhile, from site.room_loss
 
-    double energy_residual = 0;   // [-] of heat released
+    double energy_residual = 0;   // [-] of heat released, or given by held walls if that is more
     double mass_residual = 0;     // [-] of gas that left
     double element_residual = 0;  // [-] worst of C, H, O, N
     std::size_t steps = 0, rhs_evaluations = 0;

@@ -118,11 +118,18 @@ void check_flue(const Stove& stove, Checker& check) {
                        "flue.outlet is a height on a barrel, and there is none");
     if (!stove.barrel || stove.flue.sections.empty()) return;
     const FlueSection& first = stove.flue.sections.front();
-    check.require(stove.flue.outlet >= first.bore / 2 &&
-                      stove.flue.outlet + first.bore / 2 <= stove.barrel->height,
-                  {"flue.outlet", "barrel.height", "flue." + first.name + ".bore"},
+    const bool inside = stove.flue.outlet >= first.bore / 2 &&
+                        stove.flue.outlet + first.bore / 2 <= stove.barrel->height;
+    check.require(inside, {"flue.outlet", "barrel.height", "flue." + first.name + ".bore"},
                   fmt::format("the flue outlet ({} across) reaches outside the barrel ({} high)",
                               mm(first.bore), mm(stove.barrel->height)));
+    if (!inside || !stove.plate || stove.barrel_foot() >= stove.riser.top) return;
+    const double outlet = stove.barrel_foot() + stove.flue.outlet;
+    check.require(outlet < stove.riser.top,
+                  {"flue.outlet", "riser.top", "barrel.height", "plate.underside"},
+                  fmt::format("the flue outlet's centre, at {}, must be below the riser's top, at "
+                              "{}: the gas goes down round the riser to it",
+                              mm(outlet), mm(stove.riser.top)));
 }
 
 void check_leaks(const Stove& stove, Checker& check) {

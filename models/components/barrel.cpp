@@ -62,7 +62,8 @@ void add_barrel(StoveBuilder& builder) {
     const double outlet = foot + stove.flue.outlet;
     const double top = stove.riser.top, lid = stove.plate->underside;
     const double radius = barrel.diameter / 2 - thickness(barrel.shell);
-    const double skin_radius = stove.riser.bore / 2 + thickness(stove.riser.lining);
+    const double bore_radius = riser_section(stove.riser).equivalent_radius();
+    const double skin_radius = bore_radius + thickness(stove.riser.lining);
 
     OuterFace outside{.name = "barrel",
                       .solids = {},
@@ -135,7 +136,7 @@ void add_barrel(StoveBuilder& builder) {
          .shape_a = 1e9,
          .shape_b = 1e9,
          .contact = 1 / (seat_conductance * 2 * pi * radius * seat_width)});
-    add_under_plate_radiation(builder, {.bore_radius = stove.riser.bore / 2,
+    add_under_plate_radiation(builder, {.bore_radius = bore_radius,
                                         .skin_radius = skin_radius,
                                         .barrel_radius = radius,
                                         .gap = lid - top,

@@ -32,6 +32,11 @@ DuctSection rectangular_section(double width, double depth) {
             .beam_length = mean_beam_length(area, perimeter)};
 }
 
+DuctSection riser_section(const Riser& riser) {
+    return riser.bore > 0 ? round_section(riser.bore)
+                          : rectangular_section(riser.width, riser.depth);
+}
+
 GasCellShape duct_cell(const DuctSection& section, double length, double rise) {
     return {.length = length,
             .rise = rise,

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "models/components/gas_passage.h"
+#include "models/stove.h"
 
 namespace drawwell {
 
@@ -18,6 +19,8 @@ struct DuctSection {
 
 DuctSection round_section(double bore);
 DuctSection rectangular_section(double width, double depth);
+/// The riser's, round or not.
+DuctSection riser_section(const Riser& riser);
 
 /// An empty gas cell of a duct.
 GasCellShape duct_cell(const DuctSection& section, double length, double rise);

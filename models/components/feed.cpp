@@ -29,9 +29,7 @@ void add_feed(StoveBuilder& builder) {
     builder.layout.hearth = builder.add_junction("hearth");
     if (!stove.feed) {
         const JunctionId room = builder.add_room_air("room at the inlet", axis);
-        const DuctSection riser = stove.riser.bore > 0
-                                      ? round_section(stove.riser.bore)
-                                      : rectangular_section(stove.riser.width, stove.riser.depth);
+        const DuctSection riser = riser_section(stove.riser);
         GasPassageShape shape =
             stove.port && !stove.tunnel
                 ? opening(stove.port->width * stove.port->height,

@@ -42,12 +42,19 @@ double radiation_film(double gas_emissivity, double wall_emissivity, double gas,
            (gas * gas + wall * wall) * (gas + wall);
 }
 
-/// Shares what a flame radiates [W] among the walls round it, by what they take in.
-void radiate(const GasCellShape& shape, double heat, std::span<double> given) {
-    double sum = 0;
+/// Shares what a flame radiates [W] among the walls round it, by what they take in; a wall radiates
+/// back, so that none is heated past the flame. Gives what all of them take [W].
+double radiate(const GasCellShape& shape, double heat, double flame_temperature,
+               std::span<const double> solid_temperature, std::span<double> given) {
+    double sum = 0, taken = 0;
     for (const WallFace& face : shape.faces) sum += face.area * face.emissivity;
-    for (std::size_t k = 0; k < given.size(); ++k)
-        given[k] = heat * shape.faces[k].area * shape.faces[k].emissivity / sum;
+    for (std::size_t k = 0; k < given.size(); ++k) {
+        const WallFace& face = shape.faces[k];
+        const double ratio = std::pow(solid_temperature[face.solid] / flame_temperature, 4);
+        given[k] = heat * face.area * face.emissivity / sum * std::max(1 - ratio, 0.0);
+        taken += given[k];
+    }
+    return taken;
 }
 
 double pressure_loss(const LocalLoss& loss, std::span<const double> settings, double free_area,
@@ -119,7 +126,11 @@ Crossing GasPassage::march(const PassageInput& input, PassageRecord record, Film
         const double burnt = burn_on(gas, shape.length, temperature, model, surroundings_.flame);
         double start = temperature;
         if (burnt > 0) {
-            if (!shape.faces.empty()) gas.enthalpy -= surroundings_.radiant_fraction * burnt;
+            if (!shape.faces.empty())
+                gas.enthalpy -= radiate(shape, surroundings_.radiant_fraction * burnt * flow,
+                                        surroundings_.flame_temperature, input.solid_temperature,
+                                        record.given.subspan(first_touch_[i], shape.faces.size())) /
+                                flow;
             mixture = model.mixture(gas.mass_fraction);
             start = (temperature + mixture.temperature(gas.enthalpy, temperature)) / 2;
         }
@@ -144,8 +155,9 @@ Crossing GasPassage::march(const PassageInput& input, PassageRecord record, Film
             const double emissivity =
                 cell_emissivity(gas.mass_fraction, mixture, start, pressure, shape.beam_length,
                                 surroundings_.flame_absorption);
-            radiate(shape, surroundings_.radiant_fraction * burnt * flow,
-                    record.given.subspan(first_touch_[i], shape.faces.size()));
+            if (!(burnt > 0))
+                std::fill_n(record.given.begin() + static_cast<std::ptrdiff_t>(first_touch_[i]),
+                            shape.faces.size(), 0.0);
             double total = 0;
             const std::span films = record.conductance.subspan(first_touch_[i], shape.faces.size());
             const auto at = [&](std::size_t k) {

@@ -70,6 +70,7 @@ struct GasSurroundings {
     FlameLimits flame;
     double radiant_fraction = 0;  // [-] of the heat set free, radiated to the walls by the flame
     double flame_absorption = 0;  // [1/m] of luminous flame
+    double flame_temperature = 1400;  // [K] that walls round a flame can reach by its radiation
 };
 
 /// Any stretch of gas: burning, cooling, rising, losing pressure. Plug flow, cell by cell.

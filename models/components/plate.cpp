@@ -26,7 +26,8 @@ void add_plate(StoveBuilder& builder) {
     const Stove& stove = builder.stove;
     if (!stove.barrel) return;
     const Plate& plate = *stove.plate;
-    const double bore = stove.riser.bore;
+    const DuctSection riser = riser_section(stove.riser);
+    const double bore = 2 * riser.equivalent_radius();
     const double skin = bore / 2 + thickness(stove.riser.lining);
     const double inner = stove.barrel->diameter / 2 - thickness(stove.barrel->shell);
     const double rim = std::max(plate.diameter / 2, inner);
@@ -75,7 +76,7 @@ void add_plate(StoveBuilder& builder) {
     shape.friction = false;
     shape.film_length = bore;
     shape.jet_gap = gap;
-    shape.jet_area = pi / 4 * bore * bore;
+    shape.jet_area = riser.area;
     for (std::size_t i = 0; i < under; ++i) {
         const double middle = (edges[i] + edges[i + 1]) / 2;
         const double area = pi * (edges[i + 1] * edges[i + 1] - edges[i] * edges[i]);

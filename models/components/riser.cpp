@@ -43,8 +43,7 @@ std::vector<Stretch> stretches(const StoveBuilder& builder, double foot, double 
 void add_riser(StoveBuilder& builder) {
     const Stove& stove = builder.stove;
     const Riser& riser = stove.riser;
-    const DuctSection section =
-        riser.bore > 0 ? round_section(riser.bore) : rectangular_section(riser.width, riser.depth);
+    const DuctSection section = riser_section(riser);
     const double foot = stove.tunnel ? stove.tunnel->height / 2 : riser.foot;
 
     GasPassageShape shape;

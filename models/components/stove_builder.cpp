@@ -43,6 +43,7 @@ StoveBuilder::StoveBuilder(const Stove& the_stove, const Library& the_library,
     }
     gas.flame.freezing_temperature = library.bed.freezing_temperature.value;
     gas.flame_absorption = library.bed.flame_absorption.value;
+    gas.flame_temperature = library.bed.flame_temperature.value;
     gas.radiant_fraction = library.bed.radiant_fraction.value;
     room_density = air.density(stove.site.room, gas.pressure);
     network.gas_temperature = [model](const GasState& state) {

@@ -119,7 +119,8 @@ FuelBed::Burning FuelBed::burning_at(std::size_t site, const View& view,
         smooth_step((at.flux.all() - bed.ignition_flux.value) / (2 * ignition_blur) + 0.5));
     at.char_rate = char_rate(char_at(site, view.fuel), air, bed);
     const double embers = at.char_rate * carbon_heating_value();
-    at.glow = bed.radiant_fraction.value * (1 - place.view.open()) * embers;
+    at.glow =
+        bed.radiant_fraction.value * embers * glow_share(place.view, bed, view.solid_temperature);
 
     double burning_area = 0;
     for (std::size_t i = 0; i < shape_.lots.size(); ++i) {
@@ -129,13 +130,32 @@ FuelBed::Burning FuelBed::burning_at(std::size_t site, const View& view,
         if (losing(i, view.fuel) > 0) burning_area += (1 - cold) * area;
         at.warming_area += at.lit * cold * area;
     }
-    at.drawn = heat_from_walls(place, bed, burning_area, at.flame, view.solid_temperature);
+    at.drawn = std::min(heat_from_walls(place, bed, burning_area, at.flame, view.solid_temperature),
+                        most_drawn(site, view));
     at.from_walls = at.warming_area * at.flux.walls;
     // Embers give the wood over them no more than what they do not radiate to the walls.
     const double to_spare = embers - at.glow;
     at.from_embers =
         to_spare > 0 ? to_spare * -std::expm1(-at.warming_area * at.flux.fire / to_spare) : 0;
     return at;
+}
+
+double FuelBed::most_drawn(std::size_t site, const View& view) const {
+    double hottest = 0;
+    for (const auto& [solid, share] : shape_.sites[site].view.faces())
+        hottest = std::max(hottest, view.solid_temperature[solid]);
+    if (hottest <= pyrolysis_temperature) return 0;
+    double most = 0;
+    for (std::size_t i = 0; i < shape_.lots.size(); ++i) {
+        const FuelLot& lot = shape_.lots[i];
+        const double rate = losing(i, view.fuel);
+        if (lot.site != site || rate <= 0) continue;
+        const Vapours given = vapours(shape_.fuel, lot.moisture_dry_basis, *model_);
+        most += rate * (model_->mixture(given.species).enthalpy(hottest) - given.enthalpy) -
+                lot.losing_share(rate_of(i, view.fuel), wood_of(i, view.fuel)) *
+                    warmth_of(i, view.fuel);
+    }
+    return std::max(most, 0.0);
 }
 
 Emission FuelBed::emission(std::size_t site, const View& view, const Arriving& air) const {
@@ -183,8 +203,8 @@ void FuelBed::rates(const View& view, std::span<const Arriving> arrived,
                 lot.losing_share(rate_of(i, view.fuel), wood_of(i, view.fuel)) *
                     warmth_of(i, view.fuel);
         }
-        share_out(shape_.sites[s].view, at.glow, at.drawn + at.from_walls, view.solid_temperature,
-                  solid_heat);
+        share_out(shape_.sites[s].view, bed, at.glow, at.drawn + at.from_walls,
+                  view.solid_temperature, solid_heat);
     }
 }
 

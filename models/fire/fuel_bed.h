@@ -96,6 +96,9 @@ class FuelBed final : public WoodFire {
         double from_walls = 0, from_embers = 0;  // [W] that wood warming up keeps
         double warming_area = 0;                 // [m2] that is still cold
     };
+    /// Heat [W] that walls can give the vapours: no more than makes them as hot as the hottest
+    /// wall.
+    double most_drawn(std::size_t site, const View& view) const;
     Burning burning_at(std::size_t site, const View& view, const Arriving& air) const;
     /// Rate [kg/s] that a lot is on its way to.
     double aim(std::size_t lot, const Burning& at, std::span<const double> fuel) const;

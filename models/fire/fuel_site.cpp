@@ -18,6 +18,11 @@ double fourth(double t) {
     return t * t * t * t;
 }
 
+/// What a wall keeps of a flame's or ember's radiation when it is that hot [-].
+double below_flame(double wall, const BedConstants& bed) {
+    return std::max(1 - fourth(wall / bed.flame_temperature.value), 0.0);
+}
+
 double through_flame(const FuelSite& site, const BedConstants& bed) {
     return std::exp(-bed.flame_absorption.value * site.beam_length);
 }
@@ -63,11 +68,20 @@ double heat_from_walls(const FuelSite& site, const BedConstants& bed, double are
            flame;
 }
 
-void share_out(const FireView& view, double glow, double drawn, std::span<const double> temperature,
-               std::span<double> solid_heat) {
-    const double walls = wall_flux(view, temperature), seen = 1 - view.open();
+double glow_share(const FireView& view, const BedConstants& bed,
+                  std::span<const double> temperature) {
+    double sum = 0;
+    for (const auto& [solid, share] : view.faces())
+        sum += share * below_flame(temperature[solid], bed);
+    return sum;
+}
+
+void share_out(const FireView& view, const BedConstants& bed, double glow, double drawn,
+               std::span<const double> temperature, std::span<double> solid_heat) {
+    const double walls = wall_flux(view, temperature), taken = glow_share(view, bed, temperature);
     for (const auto& [solid, share] : view.faces()) {
-        solid_heat[solid] += share / seen * glow;
+        if (glow > 0)
+            solid_heat[solid] += share * below_flame(temperature[solid], bed) / taken * glow;
         if (drawn > 0)
             solid_heat[solid] -=
                 drawn * share * stefan_boltzmann * fourth(temperature[solid]) / walls;

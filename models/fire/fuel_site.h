@@ -52,9 +52,14 @@ SeenFlux seen_flux(const FuelSite& site, const BedConstants& bed, double embers,
 double heat_from_walls(const FuelSite& site, const BedConstants& bed, double area, double flame,
                        std::span<const double> temperature);
 
-/// Adds to each wall seen its part [W] of the embers' `glow` that meets walls and of what is
-/// `drawn` from them, both in W: glow by view, what is drawn by what each wall sends.
-void share_out(const FireView& view, double glow, double drawn, std::span<const double> temperature,
-               std::span<double> solid_heat);
+/// What the walls take of heat that embers radiate all round [-]: their view, less what they send
+/// back; none is heated past the flame's temperature.
+double glow_share(const FireView& view, const BedConstants& bed,
+                  std::span<const double> temperature);
+
+/// Adds to each wall seen its part [W] of the embers' `glow` that walls take and of what is `drawn`
+/// from them, both in W: glow as in `glow_share`, what is drawn by what each wall sends.
+void share_out(const FireView& view, const BedConstants& bed, double glow, double drawn,
+               std::span<const double> temperature, std::span<double> solid_heat);
 
 }  // namespace drawwell

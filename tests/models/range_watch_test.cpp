@@ -113,6 +113,7 @@ TEST_SUITE("models/range_watch") {
         const auto laws_at = [](double gap_over_bore) {
             Stove stove = burning();
             stove.port->width = 0.06;  // so that the film under the plate holds at either gap
+            stove.burn_rate = Table(0.0006);  // and carbon monoxide burns well within its range
             stove.plate->underside = stove.riser.top + gap_over_bore * stove.riser.bore;
             return watched(stove);
         };

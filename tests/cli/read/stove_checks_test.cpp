@@ -94,6 +94,14 @@ TEST_SUITE("cli/read/stove_checks") {
                       "s.toml:18:1: flue.stack.rise", "can't rise or fall by 2300 mm"));
     }
 
+    TEST_CASE("a flue outlet above the riser's top is refused") {
+        // The barrel's foot is at 146.7 mm; the outlet would be at 666.7 mm, the riser ends at 600.
+        CHECK(only_problem(
+            problems_of(with("[flue.level]", "[flue]\noutlet = \"520 mm\"\n[flue.level]"),
+                        {"riser.top=600mm", "plate.underside=766.7mm"}),
+            "--set riser.top=600mm: ", "must be below the riser's top"));
+    }
+
     TEST_CASE("wood that can never fit the feed, or has nowhere to burn, is refused") {
         const std::string many = std::string(small_stove) + "pieces = 10\n";
         CHECK(only_problem(problems_of(many), "s.toml:20:1: load.main.pieces", "it takes 9"));

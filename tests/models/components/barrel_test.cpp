@@ -120,4 +120,26 @@ TEST_SUITE("models/components/barrel") {
         CHECK_FALSE(shop.builder.layout.annulus);
         CHECK(shop.builder.layout.outlet == shop.builder.layout.riser_end);
     }
+
+    TEST_CASE("a square riser has a barrel round it as a round one of its girth has") {
+        Stove square = plain_stove();
+        square.riser.bore = 0;
+        square.riser.width = square.riser.depth = 0.1;
+        Stove round = plain_stove();
+        round.riser.bore = 0.4 / constants::pi;
+        Workshop one(square), other(round);
+        for (Workshop* shop : {&one, &other}) {
+            add_feed(shop->builder);
+            add_tunnel(shop->builder);
+            add_riser(shop->builder);
+            add_plate(shop->builder);
+            add_barrel(shop->builder);
+        }
+        CHECK(one.builder.layout.plate_edge == other.builder.layout.plate_edge);
+        const auto& here = one.builder.network.enclosures;
+        const auto& there = other.builder.network.enclosures;
+        REQUIRE(here.size() == there.size());
+        for (std::size_t i = 0; i < here.size(); ++i)
+            CHECK(here[i].exchange_area == there[i].exchange_area);
+    }
 }

@@ -22,7 +22,8 @@ GasSurroundings surroundings() {
             .outdoor_density = 1.25,
             .flame = {},
             .radiant_fraction = 0.25,
-            .flame_absorption = 0.8};
+            .flame_absorption = 0.8,
+            .flame_temperature = 1373.15};
 }
 
 /// A round duct, one wall to a cell, numbered along the passage.
@@ -82,13 +83,16 @@ TEST_SUITE("models/components/gas_passage") {
             const Bench bench(shape);
             for (const double flow : {0.008, -0.008, 1e-5})
                 for (const GasState& gas : {bench.flame(1100), bench.air(900)}) {
-                    const Crossed crossed = bench.cross(flow, gas, {900, 700, 500, 400, 1000});
+                    const std::vector<double> walls{900, 700, 500, 400, 1000};
+                    const Crossed crossed = bench.cross(flow, gas, walls);
                     const double lost =
                         std::abs(flow) * (gas.enthalpy - crossed.crossing.outlet.enthalpy);
                     CHECK(sum_of(crossed.heat) == near(lost, 1e-9));
-                    double burnt = 0;
-                    for (const GasCell& cell : crossed.cells) burnt += cell.burnt;
-                    CHECK(sum_of(crossed.given) == doctest::Approx(0.25 * burnt));
+                    double radiated = 0;  // over what walls radiate back
+                    for (std::size_t i = 0; i < walls.size(); ++i)
+                        radiated +=
+                            0.25 * crossed.cells[i].burnt * (1 - std::pow(walls[i] / 1373.15, 4));
+                    CHECK(sum_of(crossed.given) == doctest::Approx(radiated));
                 }
         }
     }
@@ -111,6 +115,25 @@ TEST_SUITE("models/components/gas_passage") {
         CHECK(free.crossing.outlet.enthalpy == gas.enthalpy);
         // Its own heat warms it: no less than the heat over a generous heat capacity.
         CHECK(free.cells[0].outlet_temperature - 1100 > free.cells[0].burnt / 0.008 / 2000);
+    }
+
+    TEST_CASE("a flame heats no wall past itself") {
+        const Bench bench(duct(1, 0.2, 0));
+        const GasState gas = bench.flame(1200);
+        CHECK(bench.cross(0.005, gas, {300}).given[0] > 0);
+        CHECK(bench.cross(0.005, gas, {1300}).given[0] <
+              bench.cross(0.005, gas, {600}).given[0] / 2);
+        CHECK(bench.cross(0.005, gas, {1373.15}).given[0] == 0);
+        CHECK(bench.cross(0.005, gas, {1800}).given[0] == 0);
+    }
+
+    TEST_CASE("cold gas that rushes past a hot wall has a mean between the two") {
+        const Bench bench(duct(1, 0.02, 0));
+        for (const double wall : {290.0, 600.0, 1200.0, 2400.0}) {
+            const Crossed crossed = bench.cross(0.05, bench.air(250), {wall});
+            CHECK(crossed.cells[0].mean_temperature >= 250);
+            CHECK(crossed.cells[0].mean_temperature <= wall);
+        }
     }
 
     TEST_CASE("gas that stands is as hot as its walls, and nothing becomes infinite") {

@@ -44,4 +44,10 @@ TEST_SUITE("models/fire/burnout") {
         CHECK(std::isinf(time_at(700, 0)));
         CHECK(std::isinf(time_at(700, 0.09, 0)));
     }
+
+    TEST_CASE("in traces of oxygen, or in the cold, its time is endless and no overflow") {
+        CHECK(std::isinf(time_at(-253, 1e-300, 1e-300)));
+        CHECK(std::isinf(time_at(-253)));
+        CHECK(std::isinf(time_at(700, 1e-320, 1e-320)));
+    }
 }

@@ -58,4 +58,31 @@ TEST_SUITE("models/fire/fuel_bed") {
         const Emission plain = bed.fire.emission(0, bed.view(), bed.arriving);
         CHECK(warm.enthalpy_flow - plain.enthalpy_flow == near(-rate[3], 1e-9));
     }
+
+    TEST_CASE("walls heat what wood gives off no further than themselves, however little that is") {
+        for (const double rate : {1e-9, 1e-6, 1e-4}) {
+            Bed bed(shape_of({sticks()}));
+            bed.fuel = {rate, 0.6, 0.1, 0};  // embers, so that there is fire
+            bed.arriving = air(0);
+            bed.walls = {1300};
+            const Emission given = bed.fire.emission(0, bed.view(), bed.arriving);
+            double mass = 0;
+            Composition gas{};
+            for (const double flow : given.species) mass += flow;
+            for (std::size_t i = 0; i < species_count; ++i) gas[i] = given.species[i] / mass;
+            const Mixture mixture = bed.model->mixture(gas);
+            CHECK(mixture.temperature(given.enthalpy_flow / mass, 1000) <= 1300 + 1e-6);
+        }
+    }
+
+    TEST_CASE("embers heat no wall past the flame's temperature") {
+        Bed bed(shape_of({sticks()}));
+        bed.fuel = {0, 0, 0.3, 0};
+        bed.walls = {900};
+        bed.rates();
+        CHECK(bed.wall_heat[0] > 0);
+        bed.walls = {plain_bed().flame_temperature.value + 1};
+        bed.rates();
+        CHECK(bed.wall_heat[0] <= 0);
+    }
 }

@@ -91,14 +91,26 @@ TEST_SUITE("models/fire/fuel_site") {
 
     TEST_CASE("walls share the embers' glow by view, and pay for what is drawn by what they send") {
         const FuelSite site = half_open();
-        const std::vector<double> walls{1000, 800};
         std::vector<double> heat{10, 20};
-        share_out(site.view, 800, 0, walls, heat);
+        share_out(site.view, plain_bed(), 800, 0, std::vector<double>{300, 300}, heat);
         CHECK(heat[0] == near(10 + 500, 1e-12));
         CHECK(heat[1] == near(20 + 300, 1e-12));
+        const std::vector<double> walls{1000, 800};
         heat = {0, 0};
-        share_out(site.view, 0, 700, walls, heat);
+        share_out(site.view, plain_bed(), 0, 700, walls, heat);
         CHECK(sum_of(heat) == near(-700, 1e-12));
         CHECK(heat[0] / heat[1] == near(0.5 * black(1000) / (0.3 * black(800)), 1e-12));
+    }
+
+    TEST_CASE("a hot wall takes less of the embers' glow, and none at the flame's temperature") {
+        const FuelSite site = half_open();
+        const BedConstants bed = plain_bed();
+        const double flame = bed.flame_temperature.value;
+        std::vector<double> heat{0, 0};
+        share_out(site.view, bed, 800, 0, std::vector<double>{1000, 300}, heat);
+        CHECK(sum_of(heat) == near(800, 1e-12));
+        CHECK(heat[0] / heat[1] < 5.0 / 3);
+        CHECK(glow_share(site.view, bed, std::vector<double>{flame, flame}) == 0);
+        CHECK(glow_share(site.view, bed, std::vector<double>{0, 0}) == near(0.8, 1e-12));
     }
 }
