@@ -44,7 +44,7 @@ const Spare& SpareDraw::at(double time, std::span<const double> state, HeatBalan
     if (reserve) find_reserve(time, state, balance);
     if (sustained) {
         const double present = balance.flow().inlet_flow();
-        spare_.sustained = sustained_push(balance, time, state, present).pressure;
+        spare_.sustained = std::max(sustained_push(balance, time, state, present).pressure, 0.0);
     }
     if (reserve) {
         spare_.limit = first_to_give(spare_, sustained_time_.has_value());

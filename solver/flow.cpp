@@ -192,7 +192,12 @@ double Flow::adverse_pressure(const Conditions& conditions, double inlet_flow,
 
 void Flow::solve_by_walking(const Conditions& conditions, double push) {
     trial_ = committed_;
-    const auto excess = [&](double x) { return adverse_pressure(conditions, x) - push; };
+    // Every flow is tried from what is committed, so that the other inlets stay on their branches
+    // and p_adv(x) is one curve.
+    const auto excess = [&](double x) {
+        trial_ = committed_;
+        return adverse_pressure(conditions, x) - push;
+    };
     double near = committed_.inlet[0];
     double at_near = excess(near);
     double far = near, at_far = at_near;
@@ -216,7 +221,7 @@ void Flow::solve_by_walking(const Conditions& conditions, double push) {
             [](double a, double b) { return std::abs(b - a) < 1e-12 + 1e-10 * std::abs(a); }, most);
         root = (bracket.first + bracket.second) / 2;
     }
-    adverse_pressure(conditions, root);
+    excess(root);
     found_ = trial_;
     find_slopes(conditions, found_);
     std::vector<double> pressure, emitted;

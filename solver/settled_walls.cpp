@@ -5,8 +5,6 @@
 #include <cmath>
 #include <vector>
 
-#include "solver/errors.h"
-
 namespace drawwell {
 namespace {
 
@@ -14,7 +12,10 @@ constexpr double first_step = 200, last_step = 1e8;  // [s]
 constexpr double growth = 30;                        // [-] of the step
 constexpr double stride = 250;                       // [K] most that a wall may move in one step
 constexpr double at_rest = 0.2;                      // [K] of the next move
-constexpr int most_iterations = 60;
+constexpr int most_iterations = 40;
+constexpr double patient_step = 2000;   // [s]
+constexpr int patient_steps = 90;       // two days
+constexpr double held = 1e29;           // [J/K] from which a wall is held
 constexpr Eigen::Index remembered = 6;  // moves
 constexpr int parts = 6;                // of the flow, for the sustained push
 
@@ -61,34 +62,78 @@ class Mixer {
     Eigen::VectorXd last_move_, last_mixed_;
 };
 
+/// Walls on their way, the flow held.
+class Settling {
+  public:
+    Settling(HeatBalance& balance, double time, double inlet_flow, std::span<double> state)
+        : balance_(balance), time_(time), inlet_flow_(inlet_flow), state_(state) {
+        look();
+    }
+
+    double push() const { return push_; }
+
+    /// Where an implicit step [s] would move every wall [K].
+    Eigen::VectorXd move(double step) {
+        const std::size_t walls = balance_.network().solids.size();
+        balance_.linearise();
+        balance_.factor(step);
+        std::fill(rate_.begin() + static_cast<std::ptrdiff_t>(walls), rate_.end(), 0.0);
+        balance_.solve(rate_);
+        capacity_ = capacities(balance_.network(), balance_.temperature());
+        return Eigen::Map<const Eigen::VectorXd>(rate_.data(), capacity_.size())
+            .cwiseQuotient(capacity_);
+    }
+
+    void go(const Eigen::VectorXd& move) {
+        for (Eigen::Index i = 0; i < move.size(); ++i)
+            if (capacity_(i) < held) state_[static_cast<std::size_t>(i)] += move(i) * capacity_(i);
+        look();
+    }
+
+  private:
+    void look() {
+        rate_.resize(state_.size());
+        push_ = balance_.rates_at_flow(time_, state_, inlet_flow_, rate_);
+    }
+
+    HeatBalance& balance_;
+    double time_, inlet_flow_;
+    std::span<double> state_;
+    std::vector<double> rate_;
+    Eigen::VectorXd capacity_;
+    double push_ = 0;
+};
+
+Eigen::VectorXd within_stride(const Eigen::VectorXd& move) {
+    const double most = move.lpNorm<Eigen::Infinity>();
+    return most > stride ? Eigen::VectorXd(move * (stride / most)) : move;
+}
+
 }  // namespace
 
 double settle_walls(HeatBalance& balance, double time, double inlet_flow, std::span<double> state) {
-    const std::size_t walls = balance.network().solids.size();
-    std::vector<double> change(state.size());
-    double step = first_step;
-    double push = balance.rates_at_flow(time, state, inlet_flow, change);
-    Mixer mixer;
-    for (int i = 0; i < most_iterations; ++i) {
-        balance.linearise();
-        balance.factor(step);
-        std::fill(change.begin() + static_cast<std::ptrdiff_t>(walls), change.end(), 0.0);
-        balance.solve(change);
-        const Eigen::VectorXd capacity = capacities(balance.network(), balance.temperature());
-        const Eigen::VectorXd move =
-            Eigen::Map<const Eigen::VectorXd>(change.data(), capacity.size())
-                .cwiseQuotient(capacity);
-        const double most = move.lpNorm<Eigen::Infinity>();
-        if (step == last_step && most < at_rest) return push;
-        const Eigen::VectorXd mixed =
-            step == last_step ? mixer.mix(move) : (move * std::min(1.0, stride / most)).eval();
-        for (std::size_t k = 0; k < walls; ++k)
-            if (const auto row = static_cast<Eigen::Index>(k); capacity(row) < 1e29)
-                state[k] += mixed(row) * capacity(row);
-        push = balance.rates_at_flow(time, state, inlet_flow, change);
-        step = std::min(step * growth, last_step);
+    const std::vector<double> start(state.begin(), state.end());
+    {
+        Settling walls(balance, time, inlet_flow, state);
+        for (double step = first_step; step < last_step; step *= growth)
+            walls.go(within_stride(walls.move(step)));
+        Mixer mixer;
+        for (int i = 0; i < most_iterations; ++i) {
+            const Eigen::VectorXd move = walls.move(last_step);
+            if (move.lpNorm<Eigen::Infinity>() < at_rest) return walls.push();
+            walls.go(mixer.mix(move));
+        }
     }
-    throw SolverError("the walls come to no rest at this flow");
+    // Where films turn about their walls' temperature no rest may be found so; time finds it, or
+    // goes round it.
+    std::copy(start.begin(), start.end(), state.begin());
+    Settling walls(balance, time, inlet_flow, state);
+    for (int i = 0; i < patient_steps; ++i) {
+        const Eigen::VectorXd move = walls.move(patient_step);
+        if (move.lpNorm<Eigen::Infinity>() < at_rest / 10) break;
+        walls.go(within_stride(move));
+    }
+    return walls.push();
 }
 
 ReserveDraw sustained_push(HeatBalance& balance, double time, std::span<const double> state,

@@ -8,9 +8,9 @@ namespace drawwell {
 
 /// Lets the walls follow until they stand, with `inlet_flow` [kg/s] made to enter by the first
 /// inlet and the fuel held as it is: a steady state of the walls alone, found by implicit steps
-/// that grow until time no longer matters. Changes the walls' part of `state`, which is where it
-/// begins; leaves flow and gas there. Returns the push [Pa] that this flow takes.
-/// SolverError: they come to no rest.
+/// that grow until time no longer matters; where that leads nowhere, as they stand after two days.
+/// Changes the walls' part of `state`, which is where it begins; leaves flow and gas there. Returns
+/// the push [Pa] that this flow takes.
 double settle_walls(HeatBalance& balance, double time, double inlet_flow, std::span<double> state);
 
 /// The largest push [Pa] that lasts and the stove still withstands, its fuel held as it is and its

@@ -17,7 +17,10 @@ constexpr double least_scale_of_fuel = 1e-9;
 
 struct Stopped {};
 
-/// Error of a step as a root mean square: temperatures against themselves, fuel against its scale.
+constexpr double as_cold = 200;  // [K] below any wall: heat counts by what it is over the cold
+
+/// Error of a step as a root mean square: temperatures against what they are over the cold, fuel
+/// against its scale.
 double error_size(const Network& network, double tolerance, std::span<const double> state,
                   std::span<const double> error) {
     const std::size_t n = network.solids.size();
@@ -27,7 +30,7 @@ double error_size(const Network& network, double tolerance, std::span<const doub
         if (solid.held) continue;
         const double temperature = solid.curve->temperature(state[i] / solid.mass);
         const double size = error[i] / (solid.mass * solid.curve->heat_capacity(temperature)) /
-                            (tolerance * temperature);
+                            (tolerance * (temperature - as_cold));
         sum += size * size;
     }
     for (std::size_t i = n; i < state.size(); ++i) {

@@ -36,13 +36,16 @@ Joint joint(const StoveBuilder& builder, LeakPlace place) {
 
 }  // namespace
 
+// The air of an opening is taken at the height of the axis, since what comes in between the two is
+// room air. That it is hot gas where the flow turns is left out: a column that jumps with the
+// direction has no steady state between.
 void add_side_air(StoveBuilder& builder) {
     const Stove& stove = builder.stove;
     for (const SideAir& air : stove.side_air) {
         const std::string name = "side_air." + air.name;
         const JunctionId around =
             air.outdoors ? builder.add_outdoors("outdoors at " + name, [](double) { return 0.0; })
-                         : builder.add_room_air("room at " + name, air.height);
+                         : builder.add_room_air("room at " + name, axis_height(stove));
         GasPassageShape hole = opening(air.area, hole_loss());
         if (air.duct_length > 0) {
             const DuctSection duct = round_section(std::sqrt(4 / constants::pi * air.area));
@@ -50,7 +53,6 @@ void add_side_air(StoveBuilder& builder) {
             hole.laminar_constant = duct.laminar_constant;
             hole.friction = true;
         }
-        hole.cells.front().rise = axis_height(stove) - air.height;
         if (is_moved(stove.schedule.side_air, 1))
             hole.losses.push_back(
                 {.area = air.area, .open = builder.add_open_share(stove.schedule.side_air)});

@@ -18,6 +18,11 @@ double slope(const Mixture::Polynomial& c, double t) {
     return c[0] + t * (2 * c[1] + t * (3 * c[2] + t * (4 * c[3] + t * 5 * c[4])));
 }
 
+/// How steeply the heat capacity rises below the coldest temperature [-]. Gas that cold has been
+/// asked to boil more water than it can; it would keep it as fog, and so it does not cool much
+/// further.
+constexpr double fog = 32;
+
 /// Rise of heat capacity with temperature at the hot end [J/(kg K2)], never falling.
 double hot_rise(const Mixture::Polynomial& c) {
     const double t = hottest;
@@ -27,7 +32,7 @@ double hot_rise(const Mixture::Polynomial& c) {
 }  // namespace
 
 double Mixture::heat_capacity(double t) const {
-    if (t < coldest) return slope(low_, coldest) * coldest / t;
+    if (t < coldest) return slope(low_, coldest) * std::pow(coldest / t, fog + 1);
     if (t <= middle) return slope(low_, t);
     if (t <= hottest) return slope(high_, t);
     return slope(high_, hottest) + hot_rise(high_) * (t - hottest);
@@ -35,7 +40,8 @@ double Mixture::heat_capacity(double t) const {
 
 double Mixture::enthalpy(double t) const {
     if (t < coldest)
-        return value(low_, coldest) + slope(low_, coldest) * coldest * std::log(t / coldest);
+        return value(low_, coldest) -
+               slope(low_, coldest) * coldest * (std::pow(coldest / t, fog) - 1) / fog;
     if (t <= middle) return value(low_, t);
     if (t <= hottest) return value(high_, t);
     const double beyond = t - hottest;
@@ -55,7 +61,7 @@ double Mixture::temperature(double enthalpy, double guess) const {
         if (next < coldest) {
             const double fall =
                 (enthalpy - value(low_, coldest)) / (slope(low_, coldest) * coldest);
-            if (fall < 0) return coldest * std::exp(std::max(fall, -500.0));
+            if (fall < 0) return coldest * std::pow(1 - fog * fall, -1 / fog);
             next = coldest;
         }
         // Convergence is quadratic: after a step of 1e-6 the error is far below 1e-10.
