@@ -7,6 +7,8 @@
 namespace drawwell {
 namespace {
 
+constexpr double far_shorter = 10;  // [-] of two steps
+
 double enthalpy_of_solids(const Network& network, std::span<const double> state) {
     double sum = 0;
     for (std::size_t i = 0; i < network.solids.size(); ++i)
@@ -73,7 +75,13 @@ void Audit::step(double time, const HeatBalance& balance) {
 
 void Audit::add_interval(std::size_t from, bool bend_before, bool bend_after) {
     // The trapezium less h^3/12 f'', with f'' the mean of what the neighbours on each side tell.
+    // A neighbour far shorter is a change of branch being located: it tells of no bend.
     const double h = time_[from + 1] - time_[from];
+    const auto tells = [&](std::size_t first) {
+        return time_[first + 1] - time_[first] > h / far_shorter;
+    };
+    bend_before = bend_before && tells(from - 1);
+    bend_after = bend_after && tells(from + 1);
     const double weight = h * h * h / 12 / std::max(1, bend_before + bend_after);
     const auto bend = [&](std::size_t first, std::size_t i) {
         const double a = time_[first + 1] - time_[first], b = time_[first + 2] - time_[first + 1];

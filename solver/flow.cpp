@@ -22,6 +22,7 @@ constexpr double breath = 1e-4;            // [kg/s] of air, some litres a minut
 constexpr double undecided = 1e-4;         // [Pa] less than the lightest draught
 constexpr int most_steps = 14;             // of Broyden's method before walking
 constexpr int most_newton = 40;
+constexpr double worth_locating = 1e-5;              // [kg/s] of a flow that turns, for the books
 constexpr double largest_flow = 50;                  // [kg/s] beyond any stove
 constexpr double far_share = 0.25, far_flow = 3e-4;  // a jump: more than both, [-] and [kg/s]
 
@@ -251,6 +252,23 @@ void Flow::find(const Conditions& conditions, double push) {
 bool Flow::jumped() const {
     const double move = std::abs(found_.inlet[0] - committed_.inlet[0]);
     return move > far_flow && move > far_share * std::abs(committed_.inlet[0]);
+}
+
+bool Flow::turned() const {
+    double before = 0, after = 0;  // what leaves
+    const auto crossed = [](double a, double b) {
+        return (a > 0) != (b > 0) && std::max(std::abs(a), std::abs(b)) > worth_locating;
+    };
+    for (std::size_t k = 0; k < found_.inlet.size(); ++k) {
+        before += committed_.inlet[k];
+        after += found_.inlet[k];
+        if (crossed(committed_.inlet[k], found_.inlet[k])) return true;
+    }
+    for (std::size_t s = 0; s < found_.emission.size(); ++s) {
+        before += committed_.emission[s];
+        after += found_.emission[s];
+    }
+    return crossed(before, after);
 }
 
 Flow::State Flow::expected(double time) const {

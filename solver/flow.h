@@ -32,6 +32,8 @@ class Flow {
     void solve(const Conditions& conditions, double push = 0);
     /// Whether the last state found is so far from the committed flow that a branch was left.
     bool jumped() const;
+    /// Whether some flow through the bounds changed its direction since the committed state.
+    bool turned() const;
     /// The last state found becomes the present one.
     void commit();
     /// Takes these flows [kg/s], one an inlet, for the present ones: those of an earlier run.

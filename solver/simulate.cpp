@@ -13,6 +13,7 @@ namespace {
 constexpr double longest_step = 900;  // [s]
 constexpr double first_step = 0.2;    // [s] after a stop
 constexpr double branch_step = 0.05;  // [s] to which a change of branch is located
+constexpr double turn_step = 3;       // [s] to which a change of a flow's direction is
 constexpr double least_scale_of_fuel = 1e-9;
 
 struct Stopped {};
@@ -35,7 +36,7 @@ double error_size(const Network& network, double tolerance, std::span<const doub
     }
     for (std::size_t i = n; i < state.size(); ++i) {
         const double scale =
-            std::max(network.fire->state_scale()[i - n], least_scale_of_fuel) * tolerance * 10;
+            std::max(network.fire->state_scale()[i - n], least_scale_of_fuel) * tolerance * 2;
         sum += error[i] / scale * (error[i] / scale);
     }
     return std::sqrt(sum / static_cast<double>(state.size()));
@@ -70,7 +71,12 @@ StiffSystem make_system(const Simulation& simulation, HeatBalance& balance, Audi
             [&](auto state, auto error) {
                 return error_size(balance.network(), simulation.tolerance, state, error);
             },
-        .may_accept = [&](double step) { return step <= branch_step || !balance.flow().jumped(); },
+        .may_accept =
+            [&](double step) {
+                const Flow& flow = balance.flow();
+                return step <= branch_step ||
+                       (!flow.jumped() && (step <= turn_step || !flow.turned()));
+            },
         .accepted =
             [&](double time, auto state) {
                 balance.flow().commit();
