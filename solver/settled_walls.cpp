@@ -80,8 +80,9 @@ double settle_walls(HeatBalance& balance, double time, double inlet_flow, std::s
                 .cwiseQuotient(capacity);
         const double most = move.lpNorm<Eigen::Infinity>();
         if (step == last_step && most < at_rest) return push;
-        const Eigen::VectorXd mixed =
-            step == last_step ? mixer.mix(move) : (move * std::min(1.0, stride / most)).eval();
+        const Eigen::VectorXd mixed = step == last_step
+                                          ? mixer.mix(move)
+                                          : (most > stride ? move * (stride / most) : move).eval();
         for (std::size_t k = 0; k < walls; ++k)
             if (const auto row = static_cast<Eigen::Index>(k); capacity(row) < 1e29)
                 state[k] += mixed(row) * capacity(row);
