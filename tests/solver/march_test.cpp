@@ -128,4 +128,42 @@ TEST_SUITE("solver/march") {
         Marched run(finish(std::move(network)), {0.01}, {});
         CHECK(run.march.imbalance(0) == near(7 - 3 - 1e4 * 1e-4 - 100 * 0.01, 1e-12));
     }
+
+    TEST_CASE("what stands round the network is what it has changed to at that time") {
+        // A fan whose pressure is a setting, room air that warms, a boundary whose pressure falls.
+        struct Fan final : PassageLaw {
+            std::size_t cell_count() const override { return 1; }
+            const std::vector<Touch>& touches() const override { return touches_; }
+            Crossing cross(const PassageInput& input, PassageRecord record) const override {
+                record.cells[0] = {};
+                Crossing crossing;
+                crossing.outlet = input.gas;
+                crossing.buoyancy = input.settings[0];
+                return crossing;
+            }
+            std::vector<Touch> touches_;
+        };
+        Network network;
+        add_solid(network, "wall", 1, 300);
+        const JunctionId room = add_boundary(network, "room", 1);
+        const JunctionId middle = add_junction(network, "middle");
+        const JunctionId outdoors = add_boundary(network, "outdoors", 0.5);
+        add_passage(network, "feed", room, middle, {}, true);
+        add_passage(network, "fan", middle, outdoors, {});
+        network.passages[1].law = std::make_unique<Fan>();
+        network.settings = {4};
+        network.change = [](double time, Surroundings& around) {
+            around.pressure[2] = 0.5 - time / 100;
+            around.gas[0] = gas_at(300 + time / 10);
+            around.settings[0] = 4 + time / 50;
+        };
+        Marched run(finish(std::move(network)), {0.01}, {});
+        CHECK(run.march.imbalance(0) == near(1 + 4 - 0.5, 1e-12));
+        for (const double time : {200.0, 50.0, 0.0}) {  // forward and back: it depends on no other
+            run.march.begin({time, run.temperature, {}}, std::vector{0.01}, {});
+            CHECK(run.march.imbalance(0) == near(1 + (4 + time / 50) - (0.5 - time / 100), 1e-12));
+            run.march.complete();
+            CHECK(temperature_of(run.march.junction_gas(middle)) == near(300 + time / 10, 1e-9));
+        }
+    }
 }

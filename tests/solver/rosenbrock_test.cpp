@@ -242,4 +242,30 @@ TEST_SUITE("solver/rosenbrock") {
         for (std::size_t i = 0; i < 4; ++i)
             CHECK(times[i] == doctest::Approx(0.25 * static_cast<double>(i)));
     }
+
+    TEST_CASE("rates that an accepted step leaves behind are taken anew from there on") {
+        // y' is 1 until half a second has passed, and -1 from then on, whatever t and y are.
+        double slope = 1;
+        FixedSteps run({.f = [&](double, auto, auto rate) { rate[0] = slope; },
+                        .jacobian = [](double, auto) { return Eigen::MatrixXd::Zero(1, 1); }},
+                       {0.0}, 0.25);
+        run.system.accepted = [&](double t, auto) {
+            const bool leaves = slope > 0 && t > 0.49;
+            if (leaves) slope = -1;
+            return leaves;
+        };
+        Vector y;
+        while (slope > 0) run.stepper.do_step(run.system);
+        run.stepper.calc_state(0.4, y);  // the step that ended there went the old way
+        CHECK(y[0] == doctest::Approx(0.4));
+        const double turned = run.stepper.current_time();
+        while (run.stepper.current_time() < 0.8) {
+            const auto [from, to] = run.stepper.do_step(run.system);
+            const double middle = (from + to) / 2;
+            run.stepper.calc_state(middle, y);
+            CHECK(y[0] == doctest::Approx(2 * turned - middle));
+        }
+        const double end = run.stepper.current_time();
+        CHECK(run.stepper.current_state()[0] == doctest::Approx(2 * turned - end));
+    }
 }

@@ -46,6 +46,49 @@ Network heated_lump(std::function<double(double)> heat) {
     return network;
 }
 
+/// A duct along a wall, with a fan whose push is a setting.
+struct Fan final : PassageLaw {
+    Fan(double square, std::function<double(double)> curve)
+        : duct({.square = square,
+                .wall = {0},
+                .conductance = 40,
+                .unpaid = 0,
+                .gain = std::move(curve)}) {}
+    std::size_t cell_count() const override { return 1; }
+    const std::vector<Touch>& touches() const override { return duct.touches(); }
+    Crossing cross(const PassageInput& input, PassageRecord record) const override {
+        Crossing crossing = duct.cross(input, record);
+        crossing.buoyancy += input.settings[0];
+        return crossing;
+    }
+    DuctLaw duct;
+};
+
+/// Room - fan - outdoors past a wall that is heated with 400 W. `settings[0]`: the fan's push [Pa].
+Network fanned(double square, std::function<double(double)> curve = {}) {
+    Network network;
+    add_solid(network, "wall", 2, 400);
+    const JunctionId room = add_boundary(network, "room");
+    const JunctionId outdoors = add_boundary(network, "outdoors");
+    add_passage(network, "fan", room, outdoors, {}, true);
+    network.passages[0].law = std::make_unique<Fan>(square, std::move(curve));
+    network.settings = {0};
+    network.extra_heat = [](double, std::span<double> heat) { heat[0] += 400; };
+    return finish(std::move(network));
+}
+
+/// Flow [kg/s] at each sample of a burn.
+Vector flows_of(Burn& burn) {
+    Vector flows;
+    burn.simulation.sample = [&](double time, auto, HeatBalance& at) {
+        burn.times.push_back(time);
+        flows.push_back(at.flow().inlet_flow());
+        return true;
+    };
+    CHECK(burn.run().complete);
+    return flows;
+}
+
 }  // namespace
 
 TEST_SUITE("solver/simulate") {
@@ -213,5 +256,69 @@ TEST_SUITE("solver/simulate") {
         CHECK(flows[8] > 0.0057);
         CHECK(flows[9] < -0.01);
         CHECK(effort.rejected > 5);  // the steps that would have leapt over the end
+    }
+
+    TEST_CASE("a setting that steps at a stop is seen old before it and new from it on") {
+        Network network = fanned(1e4);
+        network.change = [](double time, Surroundings& around) {
+            around.settings[0] = time < 240 ? 1 : 4;
+        };
+        Burn burn(std::move(network));
+        burn.simulation.stops = {240};
+        burn.simulation.tolerance = 1e-5;
+        const Vector flows = flows_of(burn);
+        // 1e4 x^2 is the fan's push.
+        REQUIRE(flows.size() == 11);
+        for (std::size_t i = 0; i < flows.size(); ++i)
+            CHECK(flows[i] == near(burn.times[i] < 240 ? 0.01 : 0.02, 1e-5));
+    }
+
+    TEST_CASE("the books close over a setting that steps at a stop") {
+        Network network = fanned(1e4);
+        network.change = [](double time, Surroundings& around) {
+            around.settings[0] = time < 240 ? 1 : 9;
+        };
+        Burn burn(std::move(network));
+        burn.simulation.stops = {240};
+        burn.simulation.tolerance = 1e-6;
+        const Effort effort = burn.run();
+        CHECK(burn.audit.energy_residual(burn.audit.totals().extra) < 1e-4);
+        CHECK(effort.rejected < 5);  // no step runs into the change: it would be cut to nothing
+        // The wall nears 300 K + 400 W / K, K = W (1 - exp(-40 / W)), first at 10 g/s, then at 30.
+        const auto after = [](double from, double flow, double time) {
+            const double stream = flow * gas_capacity;
+            const double gas = stream * -std::expm1(-40 / stream);
+            const double rest = air_temperature + 400 / gas;
+            return rest + (from - rest) * std::exp(-gas * time / (2 * solid_capacity));
+        };
+        const double last = burn.states.back()[0] / (2 * solid_capacity);
+        CHECK(last == near(after(after(400, 0.01, 240), 0.03, 360), 1e-5));
+    }
+
+    TEST_CASE("hot gas under cold turns the flow within a burn, and the books still close") {
+        // Two branches round +-10 g/s; the hot gas is said to win from 150 s on.
+        constexpr double when = 150, forward = 0.004;
+        Network network = fanned(0, [](double x) {
+            const double s = x / 0.01;
+            return 10 * (s - s * s * s);
+        });
+        network.settings.push_back(0);
+        network.change = [](double time, Surroundings& around) { around.settings[1] = time; };
+        network.overturning = [](const March& march) {
+            return march.surroundings().settings[1] >= when ? forward : 0.0;
+        };
+        Burn burn(std::move(network));
+        burn.simulation.tolerance = 1e-6;
+        burn.balance.flow().begin_from(Vector{-0.01});
+        const Vector flows = flows_of(burn);
+        REQUIRE(flows.size() == 11);
+        // It turns at the end of the step that is under way then.
+        for (std::size_t i = 0; i < flows.size(); ++i) {
+            if (burn.times[i] <= when) CHECK(flows[i] == near(-0.01, 1e-5));
+            if (burn.times[i] >= 2 * when) CHECK(flows[i] == near(0.01, 1e-5));
+        }
+        const Audit::Totals& books = burn.audit.totals();
+        CHECK(burn.audit.energy_residual(books.extra) < 1e-4);
+        CHECK(std::abs(burn.audit.mass_residual(0)) < 1e-9);
     }
 }

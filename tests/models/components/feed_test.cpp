@@ -114,4 +114,32 @@ TEST_SUITE("models/components/feed") {
         }
         CHECK(layout.room_air.size() == 3);
     }
+
+    TEST_CASE("a cover over half of the feed's mouth costs a sharp opening of half its area") {
+        Workshop open;
+        add_feed(open.builder);
+        CHECK_FALSE(open.builder.layout.feed_open);
+        Stove stove = plain_stove();
+        stove.schedule.feed_cover = Steps(0.5);
+        Workshop half(stove);
+        add_feed(half.builder);
+        REQUIRE(half.builder.layout.feed_open);
+        CHECK(half.builder.network.settings[*half.builder.layout.feed_open] == 0.5);
+        const double speed = 0.05 / (open.builder.room_density * 0.125 * 0.11);
+        const double head = 0.5 * open.builder.room_density * speed * speed;
+        const double costs = cold_loss(half.builder, *half.builder.layout.feed, 0.05) -
+                             cold_loss(open.builder, *open.builder.layout.feed, 0.05);
+        // Slow flow adds 500 over Re, here some 25000: twice 0.02 of 5 heads.
+        CHECK(costs == near((4 * port_loss(0, 0.5) - entrance_loss()) * head, 0.02));
+    }
+
+    TEST_CASE("a cover laid right over the feed still leaks a little") {
+        Stove stove = plain_stove();
+        stove.schedule.feed_cover = Steps(1);
+        Workshop shop(stove);
+        add_feed(shop.builder);
+        const double open = shop.builder.network.settings[shop.builder.layout.feed_open.value()];
+        CHECK(open > 0);
+        CHECK(open < 0.05);
+    }
 }

@@ -152,4 +152,37 @@ TEST_SUITE("models/components/flue") {
         CHECK(shop.builder.layout.flue_gas_way.empty());
         CHECK(loss(shop, 0, 0.05) > head(shop, 0.125, 0.05));
     }
+
+    TEST_CASE("a damper half shut costs a sharp opening of half the flue, where it sits") {
+        // Idelchik's (0.707 sqrt(1/2) + 1/2)^2 is 1 within 1e-3, on four times the flue's head.
+        Workshop plain;
+        build(plain);
+        for (const char* place : {"", "stack"}) {
+            Stove stove = plain_stove();
+            stove.schedule.damper = Steps({0, 600}, {1, 0.5});
+            stove.flue.damper = place;
+            Workshop shop(stove);
+            build(shop);
+            const std::size_t sits = stove.flue.damper.empty() ? 0 : 1;
+            std::vector<double> settings = shop.builder.network.settings;
+            const auto loss_at = [&](std::size_t section) {
+                const std::size_t passage = shop.builder.layout.flue[section];
+                return Crossed(*shop.builder.network.passages[passage].law, 0.01, 500, 500,
+                               *shop.builder.gas.model, shop.builder.network.solids.size(),
+                               settings)
+                    .crossing.loss;
+            };
+            // Open, it stands in the flue and costs nothing.
+            for (std::size_t s = 0; s < 2; ++s)
+                CHECK(loss_at(s) == near(loss(plain, s, 0.01), 1e-9));
+            Surroundings around{std::vector<double>(shop.builder.network.junctions.size()),
+                                std::vector<GasState>(shop.builder.network.junctions.size()),
+                                settings};
+            shop.builder.network.change(600, around);
+            settings = around.settings;
+            for (std::size_t s = 0; s < 2; ++s)
+                CHECK(loss_at(s) - loss(plain, s, 0.01) ==
+                      doctest::Approx(s == sits ? 4 * head(shop, 0.125, 0.01) : 0).epsilon(2e-3));
+        }
+    }
 }

@@ -192,4 +192,39 @@ TEST_SUITE("models/components/layered_wall") {
                 CHECK(flux[2] < 0);
             }
     }
+
+    TEST_CASE("under a cover heat crosses cover and air film one after the other") {
+        constexpr double resistance = 0.5, hot = 600;  // [m2 K/W], [K]
+        const auto flux_of = [&](const Workshop& shop, double time, double temperature) {
+            const std::vector<double> face{temperature};
+            std::vector<double> flux(1);
+            shop.face("f")->flux(time, face, flux);
+            return flux[0];
+        };
+        const auto add = [&](Workshop& shop, const Steps& cover) {
+            add_outer_face(shop.builder, {.name = "f",
+                                          .solids = {},
+                                          .area = {},
+                                          .emissivity = 0.8,
+                                          .facing = Facing::up,
+                                          .length = 0.4,
+                                          .cover = cover,
+                                          .cover_resistance = resistance});
+        };
+        Workshop bare, covered, half;
+        add(bare, Steps(0));
+        add(covered, Steps({0, 60}, {0, 1}));
+        add(half, Steps(0.5));
+        CHECK(flux_of(covered, 59, hot) == near(flux_of(bare, 0, hot), 1e-12));
+        const double flux = flux_of(covered, 60, hot);
+        // What leaves the cover's top is what crosses it. The search halves 300 K thirty times.
+        CHECK(flux_of(bare, 0, hot - flux * resistance) == near(flux, 1e-4));
+        // Films of 8 to 12 W/(m2 K), radiation included, near room temperature.
+        const double room = covered.stove.site.room;
+        CHECK(flux > (hot - room) / (resistance + 1.0 / 8));
+        CHECK(flux < (hot - room) / (resistance + 1.0 / 14));
+        CHECK(flux_of(half, 0, hot) == near((flux_of(bare, 0, hot) + flux) / 2, 1e-12));
+        CHECK(flux_of(covered, 60, room) == doctest::Approx(0));
+        CHECK(flux_of(covered, 60, room - 50) < 0);
+    }
 }
