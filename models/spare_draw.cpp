@@ -61,12 +61,13 @@ void SpareDraw::find_reserve(double time, std::span<const double> state, HeatBal
     const ReserveDraw reserve = balance.flow().reserve(conditions);
     spare_.reserve = spare_.suction = reserve.pressure;
     const auto until = [&](double flow) {
-        if (flow <= reserve.flow) return reserve.pressure;
+        if (flow <= std::max(reserve.flow, 0.0)) return reserve.pressure;
         if (flow >= present) return 0.0;
         return std::clamp(balance.flow().adverse_pressure(conditions, flow), 0.0, reserve.pressure);
     };
     spare_.exchange_early = until(onset.early);
-    spare_.exchange_late = until(onset.late);
+    // A push that grows brings the flow past the early onset first, whatever lies beyond.
+    spare_.exchange_late = std::max(until(onset.late), spare_.exchange_early);
     if (inlets_differ_) {
         const auto share = balance.flow().topology().suction_share(built_.layout.room_air);
         if (share[0] != 0) spare_.suction = balance.flow().reserve(conditions, share).pressure;

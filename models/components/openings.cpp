@@ -65,7 +65,8 @@ void add_bypass(StoveBuilder& builder) {
     const Stove& stove = builder.stove;
     if (!stove.bypass || !stove.barrel) return;
     const DuctSection duct = round_section(stove.bypass->bore);
-    const double rise = stove.barrel_foot() + stove.flue.outlet - stove.plate->underside;
+    // From where the turn under the plate ends: it is level, at the riser's upper end.
+    const double rise = stove.barrel_foot() + stove.flue.outlet - stove.riser.top;
     GasPassageShape shape;
     shape.laminar_constant = duct.laminar_constant;
     shape.cells.push_back(duct_cell(duct, std::max(stove.bypass->length, std::abs(rise)), rise));
