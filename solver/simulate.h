@@ -11,9 +11,8 @@ namespace drawwell {
 
 /// What to integrate, and what to do on the way.
 struct Simulation {
-    double end = 0;  // [s]
-    double tolerance =
-        1e-4;  // [-] of each step: of temperatures; twice it of the fuel's scales
+    double end = 0;             // [s]
+    double tolerance = 1e-4;    // [-] of each step: of temperatures; twice it of the fuel's scales
     double sample_every = 30;   // [s]
     std::vector<double> stops;  // [s] within the burn at which something changes at once
     /// Changes the state at a stop; gives a later time at which to stop as well, or zero.

@@ -40,7 +40,8 @@ TEST_CASE("enthalpy is continuous and heat capacity is its slope") {
     for (double t : {100.0, 250.0, 600.0, 950.0, 1500.0, 3000.0, 4000.0}) {
         const double step = 1e-3 * t;  // truncation of the central difference: about 1e-6
         const double slope = (mixture.enthalpy(t + step) - mixture.enthalpy(t - step)) / (2 * step);
-        CHECK(mixture.heat_capacity(t) == near(slope, 1e-5));
+        // Below 200 K it rises with the 33rd power: the difference errs by 33 * 34 / 6 * 1e-6.
+        CHECK(mixture.heat_capacity(t) == near(slope, t < 200 ? 3e-4 : 1e-5));
     }
 }
 
