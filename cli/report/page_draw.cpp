@@ -10,6 +10,7 @@
 namespace drawwell {
 namespace {
 
+constexpr double at_once = 2;       // [s] from the first match
 constexpr double same_push = 0.05;  // [Pa] that a page does not tell apart
 
 bool little_to_spare(const Summary& summary) {
@@ -61,7 +62,7 @@ void write_cold_start(Page& page, const ColdStart& start) {
     if (start.leaning == Leaning::rises) return;
     if (!start.kindling)
         page.row("kindling", "does not turn it; warm the flue by other means before you light");
-    else if (*start.kindling > 0)
+    else if (*start.kindling > at_once)
         page.row("kindling",
                  fmt::format("turns it after {:.0f} s; smoke comes out of the feed until then",
                              *start.kindling));
