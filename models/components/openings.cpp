@@ -1,7 +1,10 @@
+#include <algorithm>
 #include <cmath>
+#include <string>
 #include <utility>
 
 #include "models/components/duct_shape.h"
+#include "models/components/layered_wall.h"
 #include "models/components/parts.h"
 #include "models/laws/losses.h"
 #include "solver/constants.h"
@@ -69,13 +72,39 @@ void add_bypass(StoveBuilder& builder) {
     const double rise = stove.barrel_foot() + stove.flue.outlet - stove.riser.top;
     GasPassageShape shape;
     shape.laminar_constant = duct.laminar_constant;
-    shape.cells.push_back(duct_cell(duct, std::max(stove.bypass->length, std::abs(rise)), rise));
+    // A wall, so that gas that hardly moves is as warm as the duct whichever way it goes.
+    const std::size_t count = builder.cells(3);
+    const double share = 1 / static_cast<double>(count);
+    const double length = std::max(stove.bypass->length, std::abs(rise)) * share;
+    OuterFace outside{.name = "bypass",
+                      .solids = {},
+                      .area = {},
+                      .facing = Facing::upright_pipe,
+                      .length = length / share,
+                      .diameter = stove.bypass->bore + 2 * thickness(stove.barrel->shell)};
+    for (std::size_t i = 0; i < count; ++i) {
+        GasCellShape cell = duct_cell(duct, length, rise * share);
+        const double area = duct.perimeter * length;
+        const Wall wall = add_wall(builder, {.name = "bypass.wall." + std::to_string(i),
+                                             .layers = stove.barrel->shell,
+                                             .face_area = area,
+                                             .face_radius = stove.bypass->bore / 2,
+                                             .temperature = stove.site.room,
+                                             .held_face = {}});
+        cell.faces.push_back({index(wall.face), area, sooted_emissivity});
+        shape.cells.push_back(std::move(cell));
+        outside.solids.push_back(wall.back);
+        outside.area.push_back(wall.back_area);
+        outside.emissivity = wall.back_emissivity;
+    }
+    add_outer_face(builder, std::move(outside));
     shape.losses.push_back({.area = duct.area,
                             .forward = entrance_loss() + exit_loss(),
                             .reverse = entrance_loss() + exit_loss(),
                             .low_reynolds = low_reynolds_loss});
-    shape.losses.push_back(
-        {.area = duct.area, .open = builder.add_open_share(stove.schedule.bypass)});
+    shape.losses.push_back({.area = duct.area,
+                            .low_reynolds = low_reynolds_loss,
+                            .open = builder.add_open_share(stove.schedule.bypass)});
     builder.layout.bypass = builder.add_passage("bypass", builder.layout.under_plate,
                                                 builder.layout.flue_outlet, std::move(shape), true);
 }

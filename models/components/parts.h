@@ -26,8 +26,7 @@ void add_plate(StoveBuilder& builder);
 /// Barrel and the space round the riser, down to the flue outlet.
 void add_barrel(StoveBuilder& builder);
 
-/// Short cut from under the plate to the flue outlet, without walls: what it carries keeps its
-/// heat.
+/// Short cut from under the plate to the flue outlet, of the barrel's sheet.
 void add_bypass(StoveBuilder& builder);
 
 /// Joints that are not tight, towards the room.

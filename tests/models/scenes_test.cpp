@@ -181,4 +181,14 @@ TEST_SUITE("models/scenes") {
         CHECK_FALSE(cold.kindling);
         CHECK(heavy.summary.smoke_back > 10 * minute);
     }
+
+    TEST_CASE("a bypass open for the first ten minutes cools neither the draw nor the books") {
+        const BurnOutcome burn =
+            burn_sample({"burn.duration=20 min", "bypass.bore=80 mm",
+                         "schedule.bypass=[[\"0 min\", \"open\"], [\"10 min\", \"shut\"]]"});
+        CHECK(burn.summary.draws);
+        CHECK(burn.summary.energy_residual < 1e-3);
+        CHECK(value_at(burn.results, "outlet_gas_temperature", 9 * minute) >
+              value_at(burn.results, "outlet_gas_temperature", 12 * minute) - 60);
+    }
 }
