@@ -8,7 +8,7 @@
 namespace drawwell {
 namespace {
 
-constexpr double undecided = 0.05;  // [Pa] the lightest draught decides: our choice
+constexpr double undecided = 0.01;  // [Pa] the lightest draught decides: our choice
 constexpr double watched = 600;     // [s]
 constexpr double look_every = 1;    // [s]
 

@@ -134,8 +134,9 @@ TEST_SUITE("cli/commands/burn") {
         const ScratchFolder folder;
         CHECK(run_program(folder, sample + "--quiet -o a.h5").code == 0);
         const std::string before = bytes_of(folder / "a.h5");
-        const ProgramRun run = run_program(folder, any_time + "-o a.h5 --for 240h",
-                                           "timeout --preserve-status -s INT 1 $drawwell");
+        const ProgramRun run =
+            run_program(folder, any_time + "-o a.h5 --for 240h --set burn.output_every=10s",
+                        "timeout --foreground --preserve-status -s INT 2 $drawwell");
         CHECK(run.code == 130);
         CHECK(contains(run.err, "a.partial.h5"));
         CHECK(bytes_of(folder / "a.h5") == before);

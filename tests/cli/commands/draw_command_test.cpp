@@ -107,8 +107,8 @@ TEST_SUITE("cli/commands/draw") {
         const ProgramRun run = run_program(
             folder,
             " draw $sources/data/stoves/allotment-kitchen.toml --at 240h --set burn.duration=240h "
-            "-o a.svg --csv",
-            "timeout --preserve-status -s INT 1 $drawwell");
+            "--set burn.output_every=1s -o a.svg --csv",
+            "timeout --foreground --preserve-status -s INT 2 $drawwell");
         CHECK(run.code == 130);
         CHECK(contains(run.err, "nothing was written"));
         CHECK(bytes_of(folder / "a.svg") == before);
