@@ -13,8 +13,7 @@ constexpr double watched = 600;     // [s]
 constexpr double look_every = 1;    // [s]
 
 /// When the feed first takes in air to stay [s].
-std::optional<double> turned_by(const Stove& kindled, const Library& library) {
-    StoveRun run(kindled, library);
+std::optional<double> turned_by(StoveRun& run) {
     std::optional<double> since;
     run.burn(watched, look_every, [&](double time, std::span<const double>, HeatBalance& at) {
         const bool inward = at.flow().inlet_flow() >= 0;
@@ -35,15 +34,13 @@ ColdStart cold_start(const Stove& stove, const Library& library) {
     kindled.heat_source.reset();
     kindled.burn_rate.reset();
     ColdStart start;
-    {
-        StoveRun unlit(kindled, library);
-        const std::vector<double> state = unlit.built.network.initial_state();
-        start.column = unlit.balance.flow().adverse_pressure(unlit.balance.conditions(0, state), 0);
-    }
+    StoveRun run(kindled, library);
+    const std::vector<double> state = run.built.network.initial_state();
+    start.column = run.balance.flow().adverse_pressure(run.balance.conditions(0, state), 0);
     if (std::abs(start.column) >= undecided)
         start.leaning = start.column > 0 ? Leaning::rises : Leaning::falls;
     if (start.leaning == Leaning::falls) start.priming = -start.column;
-    if (kindled.kindling) start.kindling = turned_by(kindled, library);
+    if (kindled.kindling) start.kindling = turned_by(run);
     return start;
 }
 
