@@ -227,6 +227,7 @@ BuiltStove build_network(const Stove& stove, const Library& library, const Saved
     if (builder.network.fire)
         builder.network.initial_fuel.resize(builder.network.fire->state_count());
     built.outdoor_air = builder.outdoor_air;
+    built.room_pressure = builder.room_pressure;
     built.pressure = builder.gas.pressure;
     built.layout = std::move(builder.layout);
     built.gas = builder.gas.model;

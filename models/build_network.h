@@ -30,6 +30,7 @@ struct BuiltStove {
     std::vector<LoadTime> load_times;                // increasing
     double pressure = 0;                             // [Pa] of the air
     std::function<double(double time)> outdoor_air;  // its density [kg/m3] at a time [s]
+    RoomPressure room_pressure;
 };
 
 /// The stove cold, or as an earlier run of it ended. The wood that run left becomes lots of this

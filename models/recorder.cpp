@@ -101,7 +101,7 @@ double Recorder::share(const HeatBalance& balance, const std::vector<std::size_t
     return sum;
 }
 
-void Recorder::put_draw(const HeatBalance& balance) {
+void Recorder::put_draw(double time, const HeatBalance& balance) {
     const Layout& layout = built_.layout;
     const March& march = balance.flow().march();
     const auto feed = listed(layout.feed), tunnel = listed(layout.tunnel),
@@ -123,33 +123,24 @@ void Recorder::put_draw(const HeatBalance& balance) {
         put(std::string("loss_") + name, share(balance, *passages, true));
 
     // Pressures along the path, over the outdoor column, from the room at the feed's mouth.
-    const Site& site = stove_.site;
     const Mixture air = built_.gas->mixture(dry_air());
-    const double lighter = constants::gravity * (air.density(site.outdoor(0), site.pressure) -
-                                                 air.density(site.room, site.pressure));
-    const auto room_at = [&](double height) {
-        return -site.room_suction(0) + lighter * (height - site.room_suction_height);
-    };
-    const double axis_height = stove_.tunnel ? stove_.tunnel->height / 2 : stove_.riser.foot;
-    const double mouth = stove_.feed ? stove_.feed->mouth : axis_height;
+    const double mouth = stove_.feed ? stove_.feed->mouth : stove_.axis_height();
     const Crossing& crossing = march.crossing(*layout.feed);
-    const double foot_total = room_at(mouth) + crossing.buoyancy - crossing.loss;
+    const double foot_total = built_.room_pressure(time, mouth) + crossing.buoyancy - crossing.loss;
     const Passage& passage = built_.network.passages[*layout.feed];
     const GasCell& last = march.cells()[passage.first_cell + passage.law->cell_count() - 1];
-    const double density = air.density(last.mean_temperature, site.pressure);
+    const double density = air.density(last.mean_temperature, built_.pressure);
     const double dynamic = density * last.velocity * last.velocity / 2;
-    put("feed_suction", room_at(axis_height) - (foot_total - dynamic));
+    put("feed_suction", built_.room_pressure(time, stove_.axis_height()) - (foot_total - dynamic));
     put("feed_air_speed", last.velocity);
 
     double outlet = foot_total;
     for (const auto* passages : {&tunnel, &riser, &turn, &annulus})
         outlet += share(balance, *passages, false) - share(balance, *passages, true);
-    const double outlet_height =
-        stove_.barrel ? stove_.barrel_foot() + stove_.flue.outlet : stove_.riser.top;
     const GasCell& first = march.cells()[built_.network.passages[layout.flue.front()].first_cell];
-    const double in_flue = air.density(first.mean_temperature, site.pressure);
-    put("flue_draft",
-        room_at(outlet_height) - (outlet - in_flue * first.velocity * first.velocity / 2));
+    const double in_flue = air.density(first.mean_temperature, built_.pressure);
+    put("flue_draft", built_.room_pressure(time, stove_.outlet_height()) -
+                          (outlet - in_flue * first.velocity * first.velocity / 2));
 }
 
 double Recorder::burnout(const HeatBalance& balance) const {
@@ -168,7 +159,7 @@ double Recorder::burnout(const HeatBalance& balance) const {
             index += cell.length / cell.velocity /
                      carbon_monoxide_time(
                          {.temperature = cell.mean_temperature,
-                          .pressure = stove_.site.pressure,
+                          .pressure = built_.pressure,
                           .oxygen = cell.oxygen * constants::molar_gas / 31.998e-3 / gas_constant,
                           .water = water});
         }
@@ -256,7 +247,7 @@ void Recorder::sample(double time, std::span<const double> state, HeatBalance& b
     const auto fuel = state.subspan(built_.network.solids.size());
     results_.time.push_back(time);
     put_fire(time, fuel, balance);
-    put_draw(balance);
+    put_draw(time, balance);
 
     const March& march = balance.flow().march();
     const std::size_t last = layout.flue.back();

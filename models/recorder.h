@@ -32,7 +32,7 @@ class Recorder {
     void put_solids(std::string_view name, const SolidRow& row, const HeatBalance& balance);
     void put_gas(std::string_view name, std::span<const std::size_t> passages,
                  const HeatBalance& balance);
-    void put_draw(const HeatBalance& balance);
+    void put_draw(double time, const HeatBalance& balance);
     void put_fire(double time, std::span<const double> fuel, const HeatBalance& balance);
     void put_spare(double time, std::span<const double> state, HeatBalance& balance);
     /// Water, wood and embers of each load, and the ash of what has burned.

@@ -200,6 +200,10 @@ struct Stove {
 
     /// Height of the barrel's foot [m]; needs barrel and plate.
     double barrel_foot() const { return plate->underside - barrel->height; }
+    /// Height [m] of the axis along which the gas goes from the hearth to the riser.
+    double axis_height() const { return tunnel ? tunnel->height / 2 : riser.foot; }
+    /// Height [m] at which the gas leaves for the flue.
+    double outlet_height() const { return barrel ? barrel_foot() + flue.outlet : riser.top; }
 };
 
 }  // namespace drawwell

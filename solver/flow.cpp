@@ -22,8 +22,9 @@ constexpr double breath = 1e-4;            // [kg/s] of air, some litres a minut
 constexpr double undecided = 1e-4;         // [Pa] less than the lightest draught
 constexpr int most_steps = 14;             // of Broyden's method before walking
 constexpr int most_newton = 40;
-constexpr double worth_locating = 1e-5;              // [kg/s] of a flow that turns, for the books
-constexpr double largest_flow = 50;                  // [kg/s] beyond any stove
+constexpr int most_fruitless = 3;        // steps that lead no nearer, for where slopes vanish
+constexpr double worth_locating = 1e-5;  // [kg/s] of a flow that turns, for the books
+constexpr double largest_flow = 50;      // [kg/s] beyond any stove
 constexpr double far_share = 0.25, far_flow = 3e-4;  // a jump: more than both, [-] and [kg/s]
 
 double largest(std::span<const double> values) {
@@ -143,6 +144,7 @@ void Flow::balance_others(const Conditions& conditions, State& state,
             if (share[k + 1] != 0) rest_of -= share[k + 1] / share[0] * march_.imbalance(0);
         }
     };
+    int fruitless = 0;
     pressures(now);
     for (int i = 0; i < most_newton && now.lpNorm<Eigen::Infinity>() > balanced / 10; ++i) {
         for (std::size_t k = 0; k < n; ++k) {
@@ -164,6 +166,7 @@ void Flow::balance_others(const Conditions& conditions, State& state,
             pressures(shifted);
             if (shifted.norm() < now.norm()) break;
         }
+        if (!(shifted.norm() < now.norm()) && ++fruitless > most_fruitless) return;
         now = shifted;
     }
 }

@@ -38,6 +38,9 @@ class HeatBalance {
     void linearise();
     /// Factors 1/(gamma h) - J at that state.
     void factor(double gamma_step);
+    /// Heat capacity [J/K] of each solid where `linearise` was last called; without measure where
+    /// held.
+    std::span<const double> heat_capacity() const { return heat_capacity_; }
     /// Solves (1/(gamma h) - J) x = b in place.
     void solve(std::span<double> x) const;
 

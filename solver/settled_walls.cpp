@@ -15,20 +15,8 @@ constexpr double at_rest = 0.2;                      // [K] of the next move
 constexpr int most_iterations = 40;
 constexpr double patient_step = 2000;   // [s]
 constexpr int patient_steps = 90;       // two days
-constexpr double held = 1e29;           // [J/K] from which a wall is held
 constexpr Eigen::Index remembered = 6;  // moves
 constexpr int parts = 6;                // of the flow, for the sustained push
-
-/// Heat capacity [J/K] of every wall; endless where it is held.
-Eigen::VectorXd capacities(const Network& network, std::span<const double> temperature) {
-    Eigen::VectorXd capacity(static_cast<Eigen::Index>(network.solids.size()));
-    for (std::size_t i = 0; i < network.solids.size(); ++i) {
-        const Solid& solid = network.solids[i];
-        capacity(static_cast<Eigen::Index>(i)) =
-            solid.held ? 1e30 : solid.mass * solid.curve->heat_capacity(temperature[i]);
-    }
-    return capacity;
-}
 
 /// Mixes a move with those before it so that what their course has in common is overcome:
 /// Anderson's acceleration. The Jacobian leaves out how films and flames answer the walls, and
@@ -79,14 +67,17 @@ class Settling {
         balance_.factor(step);
         std::fill(rate_.begin() + static_cast<std::ptrdiff_t>(walls), rate_.end(), 0.0);
         balance_.solve(rate_);
-        capacity_ = capacities(balance_.network(), balance_.temperature());
-        return Eigen::Map<const Eigen::VectorXd>(rate_.data(), capacity_.size())
-            .cwiseQuotient(capacity_);
+        const auto known = static_cast<Eigen::Index>(walls);
+        capacity_ = Eigen::Map<const Eigen::VectorXd>(balance_.heat_capacity().data(), known);
+        return Eigen::Map<const Eigen::VectorXd>(rate_.data(), known).cwiseQuotient(capacity_);
     }
 
     void go(const Eigen::VectorXd& move) {
-        for (Eigen::Index i = 0; i < move.size(); ++i)
-            if (capacity_(i) < held) state_[static_cast<std::size_t>(i)] += move(i) * capacity_(i);
+        const auto& solids = balance_.network().solids;
+        for (std::size_t i = 0; i < solids.size(); ++i) {
+            const auto wall = static_cast<Eigen::Index>(i);
+            if (!solids[i].held) state_[i] += move(wall) * capacity_(wall);
+        }
         look();
     }
 

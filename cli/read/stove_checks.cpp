@@ -97,7 +97,7 @@ void check_barrel(const Stove& stove, Checker& check) {
                   {"barrel.height", "riser.top", "plate.underside"},
                   fmt::format("the barrel ends at {}, above the riser's top at {}",
                               mm(stove.barrel_foot()), mm(riser.top)));
-    const double foot = stove.tunnel ? stove.tunnel->height / 2 : riser.foot;
+    const double foot = stove.axis_height();
     check.require(stove.barrel_foot() >= foot - 1e-9,
                   {"barrel.height", "plate.underside", "tunnel.height", "riser.foot"},
                   fmt::format("the barrel reaches down to {}, below the riser's foot at {}",
@@ -124,7 +124,7 @@ void check_flue(const Stove& stove, Checker& check) {
                   fmt::format("the flue outlet ({} across) reaches outside the barrel ({} high)",
                               mm(first.bore), mm(stove.barrel->height)));
     if (!inside || !stove.plate || stove.barrel_foot() >= stove.riser.top) return;
-    const double outlet = stove.barrel_foot() + stove.flue.outlet;
+    const double outlet = stove.outlet_height();
     check.require(outlet < stove.riser.top,
                   {"flue.outlet", "riser.top", "barrel.height", "plate.underside"},
                   fmt::format("the flue outlet's centre, at {}, must be below the riser's top, at "

@@ -9,11 +9,6 @@
 namespace drawwell {
 namespace {
 
-/// Height of the tunnel's axis, where the gas path is thought to run.
-double axis_height(const Stove& stove) {
-    return stove.tunnel ? stove.tunnel->height / 2 : stove.riser.foot;
-}
-
 /// The share left open where a cover takes the rest.
 Steps uncovered(const Steps& cover) {
     std::vector<double> open = cover.value();
@@ -25,7 +20,7 @@ Steps uncovered(const Steps& cover) {
 
 void add_feed(StoveBuilder& builder) {
     const Stove& stove = builder.stove;
-    const double axis = axis_height(stove);
+    const double axis = stove.axis_height();
     builder.layout.hearth = builder.add_junction("hearth");
     if (!stove.feed) {
         const JunctionId room = builder.add_room_air("room at the inlet", axis);

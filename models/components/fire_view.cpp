@@ -123,7 +123,7 @@ FireView riser_view(const StoveBuilder& builder) {
     const Stove& stove = builder.stove;
     const Layout& layout = builder.layout;
     const Riser& riser = stove.riser;
-    const double foot = stove.tunnel ? stove.tunnel->height / 2 : riser.foot;
+    const double foot = stove.axis_height();
     // A slot counts as a bore of its area: our choice.
     const double radius =
         riser.bore > 0 ? riser.bore / 2 : std::sqrt(riser.width * riser.depth / constants::pi);

@@ -17,7 +17,8 @@ using constants::gravity;
 using constants::standard_pressure;
 using constants::stefan_boltzmann;
 
-constexpr double level_reached = 0.1;   // [K] off the walls' level, nearer than which gas is there
+constexpr double level_reached = 0.1;  // [K] off the walls' level, nearer than which gas is there
+constexpr double froude_of_filling = 0.05;  // [-] slower gas does not fill a duct: our choice
 constexpr double luminous_from = 0.01;  // [-] of volatiles in the gas, for a full flame: our choice
 
 /// What radiates in a cell at the gas's mean temperature. A flame is hotter than that mean: what it
@@ -40,6 +41,15 @@ double cell_emissivity(const Composition& mass_fraction, const Mixture& mixture,
 double radiation_film(double gas_emissivity, double wall_emissivity, double gas, double wall) {
     return stefan_boltzmann * gas_emissivity * (1 + wall_emissivity) / 2 *
            (gas * gas + wall * wall) * (gas + wall);
+}
+
+/// Share [-] of a duct that the gas entering it takes up. Slow gas runs along the top or bottom of
+/// the duct and mixes with the air that stood there; so a column's density does not jump where its
+/// flow turns, and air and smoke of one temperature stand at its two ends.
+double share_filled(double flow, double density, double area, double diameter) {
+    const double at_unit_froude = density * area * std::sqrt(gravity * diameter);  // [kg/s]
+    const double filling = flow / (froude_of_filling * at_unit_froude);
+    return -std::expm1(-filling * filling);
 }
 
 /// Shares what a flame radiates [W] among the walls round it, by what they take in; a wall radiates
@@ -81,7 +91,9 @@ double pressure_loss(const LocalLoss& loss, std::span<const double> settings, do
 }  // namespace
 
 GasPassage::GasPassage(GasPassageShape shape, GasSurroundings surroundings)
-    : shape_(std::move(shape)), surroundings_(std::move(surroundings)) {
+    : shape_(std::move(shape)),
+      surroundings_(std::move(surroundings)),
+      air_(surroundings_.model->mixture(dry_air())) {
     for (std::size_t i = 0; i < shape_.cells.size(); ++i) {
         first_touch_.push_back(touches_.size());
         for (const WallFace& face : shape_.cells[i].faces) touches_.push_back({i, face.solid});
@@ -203,7 +215,11 @@ Crossing GasPassage::march(const PassageInput& input, PassageRecord record, Film
         const double density = mixture.density(mean, pressure);
         const double outlet_density = mixture.density(temperature, pressure);
         const double velocity = direction * flow / (density * free_area);
-        crossing.buoyancy += gravity * shape.rise * (outdoor_density - density);
+        if (shape.rise != 0) {
+            const double filled = share_filled(flow, density, free_area, shape.hydraulic_diameter);
+            const double column = filled * density + (1 - filled) * air_.density(mean, pressure);
+            crossing.buoyancy += gravity * shape.rise * (outdoor_density - column);
+        }
         const double mass_flux = flow / free_area;
         crossing.loss +=
             direction * 0.5 * mass_flux * mass_flux * (1 / outlet_density - 1 / inlet_density);

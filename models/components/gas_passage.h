@@ -89,6 +89,7 @@ class GasPassage final : public PassageLaw {
 
     GasPassageShape shape_;
     GasSurroundings surroundings_;
+    Mixture air_;
     std::vector<Touch> touches_;
     std::vector<std::size_t> first_touch_;  // of each cell
 };

@@ -12,11 +12,6 @@
 namespace drawwell {
 namespace {
 
-/// Height of the axis along which the gas goes from the hearth.
-double axis_height(const Stove& stove) {
-    return stove.tunnel ? stove.tunnel->height / 2 : stove.riser.foot;
-}
-
 /// Where a leak meets the gas, and how high.
 struct Joint {
     JunctionId junction{};
@@ -29,12 +24,11 @@ Joint joint(const StoveBuilder& builder, LeakPlace place) {
         case LeakPlace::under_plate:
             return {builder.layout.under_plate, stove.plate->underside};
         case LeakPlace::flue_outlet:
-            return {builder.layout.flue_outlet,
-                    stove.barrel ? stove.barrel_foot() + stove.flue.outlet : stove.riser.top};
+            return {builder.layout.flue_outlet, stove.outlet_height()};
         case LeakPlace::tunnel:
             break;
     }
-    return {builder.layout.riser_foot, axis_height(stove)};
+    return {builder.layout.riser_foot, stove.axis_height()};
 }
 
 }  // namespace
@@ -48,7 +42,7 @@ void add_side_air(StoveBuilder& builder) {
         const std::string name = "side_air." + air.name;
         const JunctionId around =
             air.outdoors ? builder.add_outdoors("outdoors at " + name, [](double) { return 0.0; })
-                         : builder.add_room_air("room at " + name, axis_height(stove));
+                         : builder.add_room_air("room at " + name, stove.axis_height());
         GasPassageShape hole = opening(air.area, hole_loss());
         if (air.duct_length > 0) {
             const DuctSection duct = round_section(std::sqrt(4 / constants::pi * air.area));
@@ -69,7 +63,7 @@ void add_bypass(StoveBuilder& builder) {
     if (!stove.bypass || !stove.barrel) return;
     const DuctSection duct = round_section(stove.bypass->bore);
     // From where the turn under the plate ends: it is level, at the riser's upper end.
-    const double rise = stove.barrel_foot() + stove.flue.outlet - stove.riser.top;
+    const double rise = stove.outlet_height() - stove.riser.top;
     GasPassageShape shape;
     shape.laminar_constant = duct.laminar_constant;
     // A wall, so that gas that hardly moves is as warm as the duct whichever way it goes.

@@ -24,7 +24,7 @@ std::vector<Stretch> stretches(const StoveBuilder& builder, double foot, double 
     const Stove& stove = builder.stove;
     if (!stove.barrel) return {{foot, top, builder.cells(8), true}};
     const double barrel_foot = std::max(foot, stove.barrel_foot());
-    const double outlet = std::max(foot, stove.barrel_foot() + stove.flue.outlet);
+    const double outlet = std::max(foot, stove.outlet_height());
     std::vector<Stretch> all;
     double from = foot;
     const auto add = [&](double to, double usual, bool in_room) {
@@ -44,7 +44,7 @@ void add_riser(StoveBuilder& builder) {
     const Stove& stove = builder.stove;
     const Riser& riser = stove.riser;
     const DuctSection section = riser_section(riser);
-    const double foot = stove.tunnel ? stove.tunnel->height / 2 : riser.foot;
+    const double foot = stove.axis_height();
 
     GasPassageShape shape;
     shape.laminar_constant = section.laminar_constant;

@@ -46,6 +46,12 @@ StoveBuilder::StoveBuilder(const Stove& the_stove, const Library& the_library,
     gas.flame_temperature = library.bed.flame_temperature.value;
     gas.radiant_fraction = library.bed.radiant_fraction.value;
     room_density = air.density(stove.site.room, gas.pressure);
+    // The room is a column of its own: it gains on the outdoor one with height where it is warm.
+    room_pressure = [site = stove.site, outdoor_air = outdoor_air, warm = room_density](
+                        double time, double height) {
+        return -site.room_suction(time) + constants::gravity * (height - site.room_suction_height) *
+                                              (outdoor_air(time) - warm);
+    };
     network.gas_temperature = [model](const GasState& state) {
         return model->mixture(state.mass_fraction).temperature(state.enthalpy, state.temperature);
     };
@@ -101,13 +107,9 @@ JunctionId StoveBuilder::add_end(const std::string& name, const Table& temperatu
 
 JunctionId StoveBuilder::add_room_air(const std::string& name, double height) {
     const Site& site = stove.site;
-    // The room is a column of its own: it gains on the outdoor one with height where it is warm.
-    const double column = constants::gravity * (height - site.room_suction_height);
     const JunctionId id = add_end(
         name, Table(site.room),
-        [site, column, outdoor_air = outdoor_air, warm = room_density](double time) {
-            return -site.room_suction(time) + column * (outdoor_air(time) - warm);
-        },
+        [pressure = room_pressure, height](double time) { return pressure(time, height); },
         is_constant(site.outdoor) && is_constant(site.room_suction));
     layout.room_air.push_back(id);
     return id;

@@ -44,6 +44,9 @@ struct Layout {
 /// Whether something is ever anywhere but at rest [-]; what is not needs no handle.
 bool is_moved(const Steps& steps, double rest);
 
+/// Pressure [Pa] of the room's air at a time [s] and height [m], over the outdoor column there.
+using RoomPressure = std::function<double(double time, double height)>;
+
 /// Collects a stove's network. Parts add themselves through it; it knows the site, the materials
 /// and how finely to divide.
 class StoveBuilder {
@@ -61,6 +64,7 @@ class StoveBuilder {
 
     double room_density = 0;                         // [kg/m3]
     std::function<double(double time)> outdoor_air;  // its density [kg/m3] at a time [s]
+    RoomPressure room_pressure;
 
     /// Number of cells for a part that has `usual` of them by default.
     std::size_t cells(double usual) const;

@@ -185,6 +185,31 @@ TEST_SUITE("models/components/gas_passage") {
               near(constants::gravity * 0.4 * (1.25 - density(800)), 1e-9));
     }
 
+    TEST_CASE("the column of smoke that hardly moves passes without a jump into that of air") {
+        const Bench bench(duct(4, 0.8, 0.8));
+        const std::vector<double> walls{500, 500, 500, 500};
+        GasState damp{.enthalpy = 0, .mass_fraction = {0.6, 0.1, 0.0, 0.3, 0.0, 0.0}, .flame = {}};
+        damp.enthalpy = bench.around.model->mixture(damp.mass_fraction).enthalpy(500);
+        const auto pull = [&](double flow, const GasState& gas) {
+            return bench.cross(flow, gas, walls).crossing.buoyancy;
+        };
+        const double air = pull(0, bench.air(500));
+        CHECK(pull(1e-7, damp) == near(air, 1e-6));
+        CHECK(pull(-1e-7, damp) == near(air, 1e-6));
+        // Damp gas is lighter by a tenth and more: 0.08 kg/m3 over 0.8 m. At 8 g/s, half of what
+        // its bore could carry by its own lightness, the duct is full of it.
+        const double full = pull(8e-3, damp);
+        CHECK(full > air + 0.4);
+        CHECK(pull(16e-3, damp) == near(full, 1e-3));
+        double before = air;
+        for (double flow = 1e-5; flow < 8e-3; flow += 1e-5) {
+            const double now = pull(flow, damp);
+            REQUIRE(now >= before - 1e-9);
+            REQUIRE(now - before < 0.02 * (full - air));
+            before = now;
+        }
+    }
+
     TEST_CASE("reversed flow is the mirror image of forward flow") {
         const Bench bench(duct(4, 0.8, 0.0));
         const Crossed there = bench.cross(0.008, bench.air(1000), {800, 700, 650, 600});
