@@ -7,6 +7,7 @@
 #include "models/components/fire_view.h"
 #include "models/components/parts.h"
 #include "models/fire/table_fire.h"
+#include "models/fittings/fittings.h"
 #include "models/overturn.h"
 #include "solver/errors.h"
 
@@ -221,6 +222,7 @@ BuiltStove build_network(const Stove& stove, const Library& library, const Saved
     builder.layout.flue_outlet = builder.layout.outlet;
     add_bypass(builder);
     add_leaks(builder);
+    add_fittings(builder);
     add_flue(builder);
     if (from) warm_walls(builder.network.solids, *from);
     add_fire(builder, library, built.fuel, from, built);

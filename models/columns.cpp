@@ -1,11 +1,14 @@
 #include "models/columns.h"
 
 #include <array>
+#include <vector>
+
+#include "models/fittings/fittings.h"
 
 namespace drawwell {
 
 std::span<const ColumnInfo> all_columns() {
-    static constexpr std::array columns{
+    static constexpr std::array of_every_stove{
         ColumnInfo{"feed_air_flow", "kg/s", "", "air into the feed; negative: smoke comes out"},
         ColumnInfo{"side_air_flow", "kg/s", "", "air through all side openings"},
         ColumnInfo{"flue_gas_flow", "kg/s", "", "gas leaving by the flue top"},
@@ -70,6 +73,12 @@ std::span<const ColumnInfo> all_columns() {
         ColumnInfo{"load_wood", "kg", "load", "dry wood in each load"},
         ColumnInfo{"load_char", "kg", "load", "embers that each load left"},
     };
+    static const std::vector<ColumnInfo> columns = [] {
+        std::vector<ColumnInfo> all(of_every_stove.begin(), of_every_stove.end());
+        const std::vector<ColumnInfo> more = fitting_columns();
+        all.insert(all.end(), more.begin(), more.end());
+        return all;
+    }();
     return columns;
 }
 

@@ -6,6 +6,7 @@
 
 #include "models/fire/burnout.h"
 #include "models/fire/flame.h"
+#include "models/fittings/fittings.h"
 #include "solver/constants.h"
 
 namespace drawwell {
@@ -54,6 +55,8 @@ Recorder::Recorder(const Stove& stove, const BuiltStove& built)
         axis("barrel_cell", "height over the tunnel floor", layout.barrel.position),
         axis("flue_cell", "way from the flue outlet", layout.flue_gas_way),
         axis("load", "when the load is due, kindling first", times_of(lots_), "s")};
+    const std::vector<Axis> more = fitting_axes(stove);
+    results_.axes.insert(results_.axes.end(), more.begin(), more.end());
     went_in_.resize(lots_.size());
     std::erase_if(results_.axes, [](const Axis& a) { return a.positions.empty(); });
     for (const ColumnInfo& info : all_columns()) {
@@ -285,6 +288,7 @@ void Recorder::sample(double time, std::span<const double> state, HeatBalance& b
     put_solids("barrel_temperature", layout.barrel, balance);
     if (!layout.flue_gas_way.empty()) put_gas("flue_gas_temperature", layout.flue, balance);
     put_solids("flue_wall_temperature", layout.flue_wall, balance);
+    for (const Reading& reading : layout.readings) put(reading.column, reading.value(balance));
     put_spare(time, state, balance);
 }
 

@@ -4,24 +4,12 @@
 #include <string>
 #include <vector>
 
+#include "models/components/build_up.h"
+#include "models/fittings/fitting.h"
 #include "solver/steps.h"
 #include "solver/table.h"
 
 namespace drawwell {
-
-/// One layer of a wall; a build-up lists them from the gas outwards.
-struct Layer {
-    std::string material;
-    double thickness = 0;  // [m]
-};
-using BuildUp = std::vector<Layer>;
-
-/// Thickness of all layers together [m].
-inline double thickness(const BuildUp& wall) {
-    double sum = 0;
-    for (const Layer& layer : wall) sum += layer.thickness;
-    return sum;
-}
 
 // Every height is measured from the tunnel floor [m]. Lengths [m], temperatures [K], unless said.
 
@@ -187,6 +175,7 @@ struct Stove {
     std::optional<Barrel> barrel;
     std::optional<Plate> plate;
     std::optional<Bypass> bypass;
+    std::vector<Fitting> fittings;
     Flue flue;  // without sections, the gas leaves where the part before it ends
     std::vector<Load> loads;
     std::optional<Kindling> kindling;

@@ -5,6 +5,7 @@
 #include <functional>
 
 #include "models/cooking_time.h"
+#include "models/fittings/fittings.h"
 #include "models/judge_draw.h"
 #include "models/series.h"
 #include "solver/constants.h"
@@ -136,6 +137,7 @@ Summary summarise(const Stove& stove, const BuiltStove& built, const Recorder& r
     judge_heat(stove, results, summary);
     balance_books(stove, built, audit, fuel, summary);
     summary.ash_left = results.find("ash_left")->values.back();
+    summary.fittings = fitting_answers(stove, results);
     return summary;
 }
 

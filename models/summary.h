@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "models/cold_start.h"
+#include "models/fittings/reading.h"
 #include "models/spare_draw.h"
 #include "models/stretched.h"
 
@@ -66,9 +67,10 @@ struct Summary {
     double mass_residual = 0;     // [-] of gas that left
     double element_residual = 0;  // [-] worst of C, H, O, N
     std::size_t steps = 0, rhs_evaluations = 0;
-    double wall_clock = 0;             // [s] solving only, reserve included
-    std::vector<std::string> remarks;  // loads that waited
-    std::vector<Stretched> stretched;  // laws used outside their ranges, heaviest first
+    double wall_clock = 0;                // [s] solving only, reserve included
+    std::vector<std::string> remarks;     // loads that waited
+    std::vector<FittingAnswer> fittings;  // in the order of their kinds
+    std::vector<Stretched> stretched;     // laws used outside their ranges, heaviest first
 };
 
 }  // namespace drawwell

@@ -6,8 +6,7 @@
 
 namespace drawwell {
 
-void Checker::require(bool good, std::initializer_list<std::string> keys,
-                      const std::string& reason) {
+void Checker::require(bool good, const std::vector<std::string>& keys, const std::string& reason) {
     if (good) return;
     const Entry* blamed = nullptr;
     for (const std::string& key : keys) {
@@ -20,7 +19,7 @@ void Checker::require(bool good, std::initializer_list<std::string> keys,
     if (blamed)
         problems_.add(*blamed, reason);
     else
-        problems_.add(place_of(table_of(*keys.begin())), by_default(*keys.begin()) + ": " + reason);
+        problems_.add(place_of(table_of(keys.front())), by_default(keys.front()) + ": " + reason);
 }
 
 void Checker::require_part(bool good, const std::string& table, const std::string& reason) {

@@ -1,7 +1,7 @@
 #pragma once
 
-#include <initializer_list>
 #include <string>
+#include <vector>
 
 #include "cli/read/problems.h"
 #include "cli/read/said.h"
@@ -17,7 +17,7 @@ class Checker {
 
     /// Unless `good`, a problem at the first of the keys that an override set, else the first that
     /// the file set, else the table of the first. Skipped while one of them has no sure value.
-    void require(bool good, std::initializer_list<std::string> keys, const std::string& reason);
+    void require(bool good, const std::vector<std::string>& keys, const std::string& reason);
 
     /// A problem of a whole part.
     void require_part(bool good, const std::string& table, const std::string& reason);

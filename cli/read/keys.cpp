@@ -34,8 +34,8 @@ std::vector<Key> make_keys() {
                            .fallback = "none",
                            .help = "what you call the stove",
                            .field = fields::own<&Stove::title>}};
-    for (auto part :
-         {firebox_keys, riser_keys, flue_keys, wood_keys, schedule_keys, site_keys, burn_keys}) {
+    for (auto part : {firebox_keys, riser_keys, pot_keys, flue_keys, wood_keys, schedule_keys,
+                      site_keys, burn_keys}) {
         const std::vector<Key> more = part();
         keys.insert(keys.end(), more.begin(), more.end());
     }
@@ -51,6 +51,12 @@ std::vector<std::string> names_in(StoveDraft& draft, std::string_view group) {
     if (group == "side_air") collect(draft.stove.side_air);
     if (group == "leak") collect(draft.stove.leaks);
     if (group == "load") collect(draft.stove.loads);
+    for (const Fitting& fitting : draft.stove.fittings)
+        std::visit(
+            [&](const auto& part) {
+                if (part.table == group) names.push_back(part.name);
+            },
+            fitting);
     return names;
 }
 

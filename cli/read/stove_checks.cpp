@@ -7,6 +7,7 @@
 #include "cli/read/checker.h"
 #include "cli/read/over_time.h"
 #include "cli/read/units.h"
+#include "models/fittings/fittings.h"
 
 namespace drawwell {
 namespace {
@@ -176,6 +177,14 @@ void check_wood(const Stove& stove, const Said& said, Checker& check) {
     }
 }
 
+void check_fittings(const Stove& stove, Checker& check) {
+    for (const auto& [table, problem] : fitting_problems(stove)) {
+        std::vector<std::string> keys;
+        for (const std::string& word : problem.keys) keys.push_back(table + "." + word);
+        check.require(false, keys, problem.reason);
+    }
+}
+
 }  // namespace
 
 void check_stove(const StoveDraft& draft, const Said& said, Problems& problems) {
@@ -185,6 +194,7 @@ void check_stove(const StoveDraft& draft, const Said& said, Problems& problems) 
     check_barrel(draft.stove, check);
     check_flue(draft.stove, check);
     check_leaks(draft.stove, check);
+    check_fittings(draft.stove, check);
     check_wood(draft.stove, said, check);
     check_moved(draft, said, check);
 }

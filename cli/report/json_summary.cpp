@@ -3,6 +3,7 @@
 #include <nlohmann/json.hpp>
 #include <type_traits>
 
+#include "cli/report/fitting_text.h"
 #include "cli/report/stretched_text.h"
 #include "cli/report/summary_entries.h"
 
@@ -47,6 +48,11 @@ std::string json_summary(const Summary& summary, const RunRecord& record,
     nlohmann::ordered_json json;
     for (const SummaryEntry& entry : summary_entries(summary))
         json[std::string(entry.key)] = to_json(entry);
+    for (const FittingAnswer& answer : summary.fittings) {
+        const auto [key, value] = fitting_figure(answer);
+        auto& place = json["fittings"][answer.fitting][key];
+        if (answer.value) place = value;
+    }
     json["remarks"] = summary.remarks;
     json["stretched"] = nlohmann::ordered_json::array();
     for (const Stretched& stretched : summary.stretched)

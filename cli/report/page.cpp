@@ -8,6 +8,7 @@
 
 #include "cli/read/units.h"
 #include "cli/report/cautions.h"
+#include "cli/report/fitting_text.h"
 #include "cli/report/page_draw.h"
 #include "cli/report/page_text.h"
 #include "cli/report/page_writer.h"
@@ -49,6 +50,15 @@ void write_plate(Page& page, const Summary& summary) {
         write_bands(page, label, *summary.plate_best_ring);
     }
     if (summary.plate_pot) write_bands(page, "200 mm pot, centred", *summary.plate_pot);
+}
+
+void write_fittings(Page& page, const Summary& summary) {
+    std::string fitting;
+    for (const FittingAnswer& answer : summary.fittings) {
+        if (answer.fitting != fitting) page.heading(answer.fitting);
+        fitting = answer.fitting;
+        page.row(answer.label, fitting_text(answer));
+    }
 }
 
 void write_temperatures(Page& page, const Summary& summary) {
@@ -143,6 +153,7 @@ std::string burn_page(const Summary& summary, const PageFrame& frame) {
         page.verdict("STOPPED BEFORE ITS END: this holds only as far as it was computed.", false);
     write_draw(page, summary);
     write_plate(page, summary);
+    write_fittings(page, summary);
     write_temperatures(page, summary);
     write_heat(page, summary, frame.duration);
     if (!summary.remarks.empty()) page.heading("To note");

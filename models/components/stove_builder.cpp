@@ -132,6 +132,14 @@ std::size_t StoveBuilder::add_passage(const std::string& name, JunctionId from, 
     return network.passages.size() - 1;
 }
 
+void StoveBuilder::amend(std::size_t passage,
+                         const std::function<void(GasPassageShape& shape)>& change) {
+    std::unique_ptr<PassageLaw>& law = network.passages[passage].law;
+    GasPassageShape shape = static_cast<const GasPassage&>(*law).shape();
+    change(shape);
+    law = std::make_unique<GasPassage>(std::move(shape), gas);
+}
+
 std::size_t StoveBuilder::add_setting(double value) {
     network.settings.push_back(value);
     return network.settings.size() - 1;

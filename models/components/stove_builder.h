@@ -8,6 +8,7 @@
 
 #include "models/components/gas_passage.h"
 #include "models/fire/solid_fuel.h"
+#include "models/fittings/reading.h"
 #include "models/library.h"
 #include "models/stove.h"
 #include "solver/network.h"
@@ -36,6 +37,7 @@ struct Layout {
 
     SolidRow feed_wall, tunnel_wall, tunnel_roof, hearth_wall, riser_inside, riser_skin, barrel,
         plate, flue_wall;
+    std::vector<Reading> readings;      // of fittings
     std::vector<double> plate_edge;     // [m] radii of the rings' edges, one more than rings
     std::vector<std::string> material;  // of each solid
     std::vector<double> riser_gas_height, annulus_gas_height, flue_gas_way;  // [m] of gas cells
@@ -80,6 +82,8 @@ class StoveBuilder {
     JunctionId add_outdoors(const std::string& name, std::function<double(double time)> pressure);
     std::size_t add_passage(const std::string& name, JunctionId from, JunctionId to,
                             GasPassageShape shape, bool inlet = false);
+    /// Makes a passage anew from its shape as changed.
+    void amend(std::size_t passage, const std::function<void(GasPassageShape& shape)>& change);
     /// A quantity that passages look up at each crossing; the fire may set it anew.
     std::size_t add_setting(double value);
     /// Something else that differs over the burn. Pure.

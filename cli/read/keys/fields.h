@@ -61,6 +61,20 @@ Field named(StoveDraft& draft, std::string_view name, bool create) {
     return &(part->*member);
 }
 
+/// A member of a fitting of that name.
+template <auto member>
+Field fitted(StoveDraft& draft, std::string_view name, bool create) {
+    using Part = decltype(owner_of(member));
+    std::vector<Fitting>& fittings = draft.stove.fittings;
+    for (Fitting& fitting : fittings)
+        if (Part* part = std::get_if<Part>(&fitting); part && part->name == name)
+            return &(part->*member);
+    if (!create) return {};
+    Part& part = std::get<Part>(fittings.emplace_back(Part{}));
+    part.name = name;
+    return &(part.*member);
+}
+
 }  // namespace drawwell::fields
 
 namespace drawwell {
@@ -68,6 +82,7 @@ namespace drawwell {
 // The keys part by part; each list stands in the file of its name.
 std::vector<Key> firebox_keys();
 std::vector<Key> riser_keys();
+std::vector<Key> pot_keys();
 std::vector<Key> flue_keys();
 std::vector<Key> wood_keys();
 std::vector<Key> schedule_keys();

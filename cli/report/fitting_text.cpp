@@ -1,0 +1,26 @@
+#include "cli/report/fitting_text.h"
+
+#include <fmt/format.h>
+
+#include "cli/read/units.h"
+#include "cli/report/page_text.h"
+
+namespace drawwell {
+
+std::pair<std::string, double> fitting_figure(const FittingAnswer& answer) {
+    const std::string key(answer.key);
+    const double value = answer.value.value_or(0);
+    if (answer.unit == "K") return {key + "_c", to_celsius(value)};
+    if (answer.unit == "J") return {key + "_mj", to_megajoules(value)};
+    return {key + "_" + std::string(answer.unit), value};
+}
+
+std::string fitting_text(const FittingAnswer& answer) {
+    if (!answer.value) return "never in this burn";
+    if (answer.unit == "s") return show_duration(*answer.value);
+    if (answer.unit == "K") return show_temperature(*answer.value);
+    if (answer.unit == "J") return fmt::format("{:.2f} MJ", to_megajoules(*answer.value));
+    return fmt::format("{:.2f} {}", *answer.value, answer.unit);
+}
+
+}  // namespace drawwell

@@ -1,0 +1,13 @@
+#pragma once
+
+#include <variant>
+
+#include "models/fittings/pot.h"
+
+namespace drawwell {
+
+/// What a stove can be fitted with. Each is a file of its own and is said only here and in the list
+/// of keys; columns, network and answers follow.
+using Fitting = std::variant<Pot>;
+
+}  // namespace drawwell

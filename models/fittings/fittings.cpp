@@ -1,0 +1,77 @@
+#include "models/fittings/fittings.h"
+
+#include <string>
+#include <type_traits>
+
+#include "models/components/stove_builder.h"
+
+namespace drawwell {
+namespace {
+
+/// Does something for each kind of fitting, given as an empty one.
+template <class... Kind, class Do>
+void each_kind(std::type_identity<std::variant<Kind...>>, const Do& act) {
+    (act(Kind{}), ...);
+}
+constexpr std::type_identity<Fitting> all_kinds;
+
+template <class Kind>
+std::string table_of(const Kind& part) {
+    return std::string(Kind::table) + "." + part.name;
+}
+
+}  // namespace
+
+void add_fittings(StoveBuilder& builder) {
+    for (const Fitting& fitting : builder.stove.fittings)
+        std::visit([&](const auto& part) { add_fitting(builder, part); }, fitting);
+}
+
+std::vector<TableProblem> fitting_problems(const Stove& stove) {
+    std::vector<TableProblem> all;
+    for (const Fitting& fitting : stove.fittings)
+        std::visit(
+            [&](const auto& part) {
+                for (FittingProblem& problem : problems(part, stove))
+                    all.push_back({table_of(part), std::move(problem)});
+            },
+            fitting);
+    return all;
+}
+
+std::vector<ColumnInfo> fitting_columns() {
+    std::vector<ColumnInfo> all;
+    each_kind(all_kinds, [&]<class Kind>(const Kind&) {
+        const auto columns = Kind::columns();
+        all.insert(all.end(), columns.begin(), columns.end());
+    });
+    return all;
+}
+
+std::vector<Axis> fitting_axes(const Stove& stove) {
+    std::vector<Axis> axes;
+    each_kind(all_kinds, [&]<class Kind>(const Kind&) {
+        Axis axis{std::string(Kind::table), "m", std::string(Kind::axis_meaning), {}};
+        for (const Fitting& fitting : stove.fittings)
+            if (const Kind* part = std::get_if<Kind>(&fitting))
+                axis.positions.push_back(part->position());
+        axes.push_back(std::move(axis));
+    });
+    return axes;
+}
+
+std::vector<FittingAnswer> fitting_answers(const Stove& stove, const Results& results) {
+    std::vector<FittingAnswer> all;
+    each_kind(all_kinds, [&]<class Kind>(const Kind&) {
+        std::size_t at = 0;
+        for (const Fitting& fitting : stove.fittings)
+            if (const Kind* part = std::get_if<Kind>(&fitting))
+                for (FittingAnswer& answer : answers(*part, stove, at++, results)) {
+                    answer.fitting = table_of(*part);
+                    all.push_back(std::move(answer));
+                }
+    });
+    return all;
+}
+
+}  // namespace drawwell
