@@ -2,12 +2,13 @@
 
 #include <variant>
 
+#include "models/fittings/oven_tube.h"
 #include "models/fittings/pot.h"
 
 namespace drawwell {
 
 /// What a stove can be fitted with. Each is a file of its own and is said only here and in the list
 /// of keys; columns, network and answers follow.
-using Fitting = std::variant<Pot>;
+using Fitting = std::variant<Pot, OvenTube>;
 
 }  // namespace drawwell

@@ -27,7 +27,7 @@ TEST_SUITE("models/columns") {
         const std::set<std::string_view> units{"1", "K", "Pa", "W", "kg", "kg/s", "m/s"};
         const std::set<std::string_view> axes{
             "",          "tunnel_cell", "riser_cell", "plate_radius", "barrel_cell", "annulus_cell",
-            "flue_cell", "load",        "pot"};
+            "flue_cell", "load",        "pot",        "oven_tube"};
         for (const ColumnInfo& column : all_columns()) {
             CAPTURE(column.name);
             CHECK(units.contains(column.unit));
