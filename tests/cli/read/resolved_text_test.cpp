@@ -49,6 +49,7 @@ TEST_SUITE("cli/read/resolved_text") {
             "wall_temperature='60 °C'\n"));
         check_round_trip(read(embedded_data("stoves/allotment-kitchen.toml")));
         check_round_trip(read(embedded_data("stoves/workshop.toml")));
+        check_round_trip(read(embedded_data("stoves/workshop-kitchen.toml")));
     }
 
     TEST_CASE("what changes during a burn reads back to the same stove") {
