@@ -54,6 +54,8 @@ std::span<const ColumnInfo> all_columns() {
                    "time in the heat over the time carbon monoxide needs to burn"},
         ColumnInfo{"flue_top_temperature", "K", "", "gas at the flue top"},
         ColumnInfo{"outlet_gas_temperature", "K", "", "gas at the flue outlet (collar)"},
+        ColumnInfo{"flue_dew_point", "K", "",
+                   "below which water runs down the flue's wall (dew point)"},
         ColumnInfo{"heat_to_room", "W", "", "given off by all faces in the room"},
         ColumnInfo{"heat_outdoors", "W", "", "given off by faces outdoors"},
         ColumnInfo{"heat_up_flue", "W", "", "carried off by the flue gas, over outdoor air"},

@@ -7,6 +7,7 @@
 #include "models/fire/burnout.h"
 #include "models/fire/flame.h"
 #include "models/fittings/fittings.h"
+#include "models/laws/water.h"
 #include "solver/constants.h"
 
 namespace drawwell {
@@ -265,6 +266,8 @@ void Recorder::sample(double time, std::span<const double> state, HeatBalance& b
     const double dry = 1 - gas[h2o] * constants::molar_gas / 18.015e-3 / mixture.gas_constant();
     put("oxygen_at_flue",
         gas[o2] * constants::molar_gas / 31.998e-3 / mixture.gas_constant() / dry);
+
+    put("flue_dew_point", dew_point((1 - dry) * built_.pressure));
 
     double room = 0, outdoors = 0;
     for (std::size_t f = 0; f < built_.network.outside.size(); ++f)

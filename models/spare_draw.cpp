@@ -32,9 +32,13 @@ Limit first_to_give(const Spare& spare, bool sustained_known) {
 
 SpareDraw::SpareDraw(const Stove& stove, const BuiltStove& built)
     : stove_(stove), built_(built), stops_(stops_of(stove, built)) {
-    inlets_differ_ =
-        !stove.leaks.empty() || std::any_of(stove.side_air.begin(), stove.side_air.end(),
-                                            [](const SideAir& air) { return air.outdoors; });
+    const std::vector<JunctionId>& room = built.layout.room_air;
+    const auto& passages = built.network.passages;
+    const bool ducted = std::any_of(passages.begin(), passages.end(), [&](const Passage& passage) {
+        return passage.inlet && built.network.junctions[index(passage.from)].boundary &&
+               std::find(room.begin(), room.end(), passage.from) == room.end();
+    });
+    inlets_differ_ = ducted || !stove.leaks.empty();
 }
 
 const Spare& SpareDraw::at(double time, std::span<const double> state, HeatBalance& balance) {

@@ -74,6 +74,22 @@ void judge_heat(const Stove& stove, const Results& results, Summary& summary) {
                           (results.time.back() - results.time.front());
 }
 
+void judge_flue(const Results& results, Summary& summary) {
+    const Column* wall = results.find("flue_wall_temperature");
+    if (wall == nullptr || wall->values.empty()) return;
+    const Series dew(results, "flue_dew_point"), flow(results, "flue_gas_flow"),
+        release(results, "heat_release");
+    const auto wet = [&](std::size_t i) {
+        const auto cells = std::span(wall->values).subspan(i * wall->width, wall->width);
+        return flow[i] > 0 && release[i] > 0 &&
+               *std::min_element(cells.begin(), cells.end()) < dew[i];
+    };
+    summary.flue_wet = integrate(
+        results, [](std::size_t) { return 1.0; }, wet);
+    for (std::size_t i = 0; i < results.time.size(); ++i)
+        if (wet(i)) summary.flue_wet_last = results.time[i];
+}
+
 void balance_books(const Stove& stove, const BuiltStove& built, const Audit& audit,
                    const FuelStock& fuel, Summary& summary) {
     const Audit::Totals& totals = audit.totals();
@@ -135,6 +151,7 @@ Summary summarise(const Stove& stove, const BuiltStove& built, const Recorder& r
     judge_draw(stove, recorder, summary);
     judge_plate(results, built.layout, summary);
     judge_heat(stove, results, summary);
+    judge_flue(results, summary);
     balance_books(stove, built, audit, fuel, summary);
     summary.ash_left = results.find("ash_left")->values.back();
     summary.fittings = fitting_answers(stove, results);

@@ -49,6 +49,9 @@ struct Summary {
     double exit_gas_max = 0;                                // [K] at the flue outlet
     std::optional<double> exit_gas_mean;                    // [K] there, while it burns
     double flue_top_max = 0;                                // [K] gas at the flue's top
+    /// [s] in which gas goes up past some flue wall colder than its dew point, and when it last
+    /// did; none without a flue.
+    std::optional<double> flue_wet, flue_wet_last;
 
     double heat_released = 0;         // [J] higher heating value of what left the wood
     double heat_to_room = 0;          // [J] from every outer face in the room

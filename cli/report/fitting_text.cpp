@@ -12,6 +12,7 @@ std::pair<std::string, double> fitting_figure(const FittingAnswer& answer) {
     const double value = answer.value.value_or(0);
     if (answer.unit == "K") return {key + "_c", to_celsius(value)};
     if (answer.unit == "J") return {key + "_mj", to_megajoules(value)};
+    if (answer.unit == "1") return {key, value};
     return {key + "_" + std::string(answer.unit), value};
 }
 
@@ -20,6 +21,7 @@ std::string fitting_text(const FittingAnswer& answer) {
     if (answer.unit == "s") return show_duration(*answer.value);
     if (answer.unit == "K") return show_temperature(*answer.value);
     if (answer.unit == "J") return fmt::format("{:.2f} MJ", to_megajoules(*answer.value));
+    if (answer.unit == "1") return fmt::format("{:.0f} %", to_percent(*answer.value));
     return fmt::format("{:.2f} {}", *answer.value, answer.unit);
 }
 

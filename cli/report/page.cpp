@@ -70,6 +70,12 @@ void write_temperatures(Page& page, const Summary& summary) {
             fmt::format(", {} on average while it burns", show_temperature(*summary.exit_gas_mean));
     page.row("exit gas, flue outlet", exit_gas);
     page.row("gas at the flue top", "at most " + show_temperature(summary.flue_top_max));
+    if (summary.flue_wet)
+        page.row("flue wall", *summary.flue_wet > 0 && summary.flue_wet_last
+                                  ? fmt::format("wet for {}, last {} after lighting",
+                                                show_duration(*summary.flue_wet),
+                                                show_duration(*summary.flue_wet_last))
+                                  : std::string("never wet (dew point)"));
     if (summary.barrel_top_max && summary.barrel_foot_max)
         page.row("barrel", fmt::format("at most {} at the top, {} at the foot",
                                        show_temperature(*summary.barrel_top_max),

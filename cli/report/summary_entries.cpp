@@ -88,6 +88,8 @@ std::vector<SummaryEntry> summary_entries(const Summary& summary) {
         {"exit_gas_max_c", to_celsius(summary.exit_gas_max)},
         {"exit_gas_mean_c", celsius(summary.exit_gas_mean)},
         {"flue_top_max_c", to_celsius(summary.flue_top_max)},
+        {"flue_wet_s", plain(summary.flue_wet)},
+        {"flue_wet_last_s", plain(summary.flue_wet_last)},
         {"wood_burned_kg", summary.wood_burned},
         {"ash_left_kg", summary.ash_left},
         {"heat_released_mj", to_megajoules(summary.heat_released)},

@@ -86,6 +86,21 @@ void add_feed_view(FireView& view, const StoveBuilder& builder, double share) {
     }
 }
 
+/// The view with panes in place of the parts of walls that they stand for.
+FireView through_panes(const FireView& view, std::span<const Pane> panes) {
+    FireView with_panes;
+    for (const auto& [solid, seen] : view.faces()) {
+        double left = seen;
+        for (const Pane& pane : panes)
+            if (index(pane.wall) == solid) {
+                with_panes.add(index(pane.glass), left * pane.share);
+                left *= 1 - pane.share;
+            }
+        with_panes.add(solid, left);
+    }
+    return with_panes;
+}
+
 }  // namespace
 
 FireView bore_view(const SolidRow& wall, double foot, double radius) {
@@ -152,7 +167,7 @@ FireView hearth_view(const StoveBuilder& builder) {
         add_feed_view(view, builder, opening * box.depth() * box.width / box.area());
     }
     add_tunnel_view(view, builder, box, 1 - opening);
-    return view;
+    return through_panes(view, layout.panes);
 }
 
 }  // namespace drawwell

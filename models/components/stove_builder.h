@@ -21,6 +21,12 @@ struct SolidRow {
     std::vector<double> position;
 };
 
+/// Glass that stands in place of a share [-] of what is left of a wall.
+struct Pane {
+    SolidId glass{}, wall{};
+    double share = 0;
+};
+
 /// Where the parts of a stove went in its network; absent parts are empty.
 struct Layout {
     std::optional<std::size_t> feed, tunnel, riser, turn, annulus;  // passages
@@ -37,6 +43,7 @@ struct Layout {
 
     SolidRow feed_wall, tunnel_wall, tunnel_roof, hearth_wall, riser_inside, riser_skin, barrel,
         plate, flue_wall;
+    std::vector<Pane> panes;
     std::vector<Reading> readings;      // of fittings
     std::vector<double> plate_edge;     // [m] radii of the rings' edges, one more than rings
     std::vector<std::string> material;  // of each solid

@@ -28,6 +28,12 @@ double boiling_point(double pressure) {
                                       std::log(pressure / constants::standard_pressure));
 }
 
+double dew_point(double vapour_pressure) {
+    constexpr double least = 10;  // [Pa] for dry air's sake
+    return 4077.9 / (23.6448 - std::log(std::max(vapour_pressure, least))) - 236.67 +
+           constants::ice_point;
+}
+
 double boiling_flux(double temperature, double boils) {
     return boiling_film * std::max(0.0, temperature - boils);
 }

@@ -15,6 +15,10 @@ double vapour_pressure(double temperature);
 /// tables.
 double boiling_point(double pressure);
 
+/// Dew point [K] of gas whose water vapour has a partial pressure [Pa], 1 to 100 kPa: an Antoine
+/// fit as EN 13384-1 has it (from memory), within 0.2 K of steam tables.
+double dew_point(double vapour_pressure);
+
 /// What steam carries off [W/m2] from water at a temperature [K] over its boiling point: so much
 /// that it stays within a kelvin of it. A means, no law.
 double boiling_flux(double temperature, double boils);

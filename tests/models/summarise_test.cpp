@@ -43,6 +43,23 @@ TEST_SUITE("models/summarise") {
         CHECK_FALSE(run.summary().draws);  // nothing burnt
     }
 
+    TEST_CASE("the flue is wet while gas goes up past a wall below its dew point") {
+        HandMade run(60);
+        run.set("heat_release", steady(1));
+        run.set("flue_gas_flow", steady(1));
+        run.set("flue_dew_point", steady(290));
+        run.set(
+            "flue_wall_temperature", [](double t) { return t < 600 ? 280.0 : 350.0; }, 2);
+        CHECK(run.summary().flue_wet.value() == 540);
+        CHECK(run.summary().flue_wet_last.value() == 540);
+        run.set("flue_gas_flow", steady(-1));
+        CHECK(run.summary().flue_wet.value() == 0);
+        CHECK_FALSE(run.summary().flue_wet_last);
+        run.set("flue_gas_flow", steady(1));
+        run.set("flue_wall_temperature", steady(330), 2);
+        CHECK(run.summary().flue_wet.value() == 0);
+    }
+
     TEST_CASE("spare draw and suction are taken at their least over the same time") {
         HandMade run(60);
         run.set("heat_release", until(1800));

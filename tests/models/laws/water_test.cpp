@@ -23,6 +23,14 @@ TEST_SUITE("models/laws/water") {
         CHECK(vapour_pressure(60 + constants::ice_point) == near(19.9e3, 0.08));
     }
 
+    TEST_CASE("the dew point is that of the steam tables, and falls where the fire gets more air") {
+        // 53.97, 45.81 and 32.88 degC at 15, 10 and 5 kPa: from memory.
+        CHECK(std::abs(dew_point(15e3) - (53.97 + constants::ice_point)) < 0.2);
+        CHECK(std::abs(dew_point(10e3) - (45.81 + constants::ice_point)) < 0.2);
+        CHECK(std::abs(dew_point(5e3) - (32.88 + constants::ice_point)) < 0.2);
+        CHECK(dew_point(0) < 240);
+    }
+
     TEST_CASE("steam holds water within a kelvin of its boiling point under a kitchen's heat") {
         // 2 kW into a 200 mm pot are 64 kW/m2.
         CHECK(boiling_flux(373, 373) == 0);
