@@ -88,6 +88,14 @@ TEST_SUITE("models/fittings/window") {
         CHECK(face("tunnel") == near(sides - 0.12 * 0.09, 1e-9));
         CHECK(face("window.side") == near(0.12 * 0.09, 1e-9));
         CHECK(touched() == near(inside, 1e-9));
+        // The wall across shines through: 56.7 kW/m2 of a black body at 1000 K.
+        for (const OutsideFace& outside : builder.network.outside)
+            if (outside.name == "window.side.light") {
+                const double glowing = 1000;
+                double flux = 0;
+                outside.flux(0, std::span(&glowing, 1), std::span(&flux, 1));
+                CHECK(flux == near(let_through(1000) * 56.7e3, 2e-3));
+            }
         // The fire sees the pane instead of that part of the wall.
         const FireView view = hearth_view(builder);
         double seen = view.open(), pane = 0;
