@@ -50,7 +50,8 @@ TEST_SUITE("cli/read/resolved_text") {
         check_round_trip(read(embedded_data("stoves/allotment-kitchen.toml")));
         check_round_trip(read(embedded_data("stoves/workshop.toml")));
         check_round_trip(read(embedded_data("stoves/workshop-kitchen.toml")));
-        check_round_trip(read(embedded_data("stoves/kitchen-window.toml")));
+        for (const char* sample : {"kitchen-window", "workshop-bench", "workshop-ducted"})
+            check_round_trip(read(embedded_data("stoves/" + std::string(sample) + ".toml")));
     }
 
     TEST_CASE("what changes during a burn reads back to the same stove") {

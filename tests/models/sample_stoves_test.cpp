@@ -9,7 +9,7 @@ using namespace drawwell;
 
 namespace {
 
-/// A sample's six hours, whose books close and whose stove draws.
+/// Six hours of a sample, whose books close and whose stove draws.
 BurnOutcome sound_burn(const char* sample) {
     const Library library = read_library();
     const Stove stove = read_stove(embedded_data(sample), "sample", {}, library);
@@ -25,7 +25,7 @@ BurnOutcome sound_burn(const char* sample) {
 
 }  // namespace
 
-TEST_SUITE("models/fittings") {
+TEST_SUITE("models/sample stoves") {
     TEST_CASE("oven tube and pots go through six hours with two reloads, and the books close") {
         const BurnOutcome outcome = sound_burn("stoves/workshop-kitchen.toml");
         CHECK(outcome.summary.fittings.size() == 3 + 3 + 4);
@@ -48,5 +48,34 @@ TEST_SUITE("models/fittings") {
         CHECK(*outcome.summary.fittings[0].value > 500);
         CHECK(*outcome.summary.fittings[2].value < outcome.summary.riser_gas_max + 100);
         CHECK(outcome.summary.flue_wet.has_value());
+    }
+
+    TEST_CASE("a bench keeps some of the fire's heat for the hours after it") {
+        const BurnOutcome outcome = sound_burn("stoves/workshop-bench.toml");
+        const Column& room = *outcome.results.find("heat_to_room");
+        const auto at = [&](double hours) {
+            return room.values[static_cast<std::size_t>(hours * 120)];  // a row each 30 s
+        };
+        // The last wood is burnt by three hours and a half.
+        CHECK(outcome.results.find("heat_release")->values[4 * 120] < 200);
+        CHECK(at(5) > 0.1 * at(2));
+        CHECK(at(6) < at(5));
+        const Column& duct = *outcome.results.find("flue_wall_temperature");
+        const double first = duct.values[5 * 120 * duct.width];  // of the bench, two hours on
+        CHECK(first > outcome.results.find("outlet_gas_temperature")->values[5 * 120] - 60);
+        CHECK(first > 308);
+    }
+
+    TEST_CASE("with ducted air a fan in the room is another thing than a gust") {
+        const BurnOutcome outcome = sound_burn("stoves/workshop-ducted.toml");
+        REQUIRE(outcome.summary.reserve_suction_min);
+        REQUIRE(outcome.summary.reserve_draw_min);
+        CHECK(*outcome.summary.reserve_suction_min < *outcome.summary.reserve_draw_min - 0.2);
+        // The fan takes air from the feed, not from the duct.
+        const auto at = [&](const char* name, std::size_t minute) {
+            return outcome.results.find(name)->values[2 * minute];
+        };
+        CHECK(at("feed_air_flow", 89) > at("feed_air_flow", 100));
+        CHECK(at("side_air_flow", 100) > 0.9 * at("side_air_flow", 89));
     }
 }
