@@ -44,7 +44,7 @@ std::vector<Key> oven_tube_keys() {
          .field = fitted<&OvenTube::food_water>},
         {.name = "oven_tube.NAME.door_gap",
          .quantity = area,
-         .fallback = "2 cm2",
+         .fallback = "200 mm2",
          .practice = true,
          .most = 0.01,
          .help = "gap left open round each door (leak)",
