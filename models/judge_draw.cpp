@@ -50,6 +50,7 @@ void find_spare(const Stove& stove, const Recorder& recorder, const Period& peri
         gust(results, "gust_push");
     const bool lasting = stove.burn.sustained_every > 0;
     double weakest = 0;
+    bool two_pushes = false;  // a fan in the room and a gust on the flue are not one
     for (std::size_t i = 0; i <= period.last; ++i) {
         if (!period.counts(results, i)) continue;
         const auto least = [&](std::optional<double>& held, double value) {
@@ -60,6 +61,7 @@ void find_spare(const Stove& stove, const Recorder& recorder, const Period& peri
             summary.reserve_draw_min_time = results.time[i];
         }
         least(summary.reserve_suction_min, suction[i]);
+        two_pushes = two_pushes || suction[i] != reserve[i];
         if (lasting) least(summary.sustained_push_min, sustained[i]);
         if (stove.feed) {
             least(summary.exchange_draw_min_early, early[i]);
@@ -84,6 +86,7 @@ void find_spare(const Stove& stove, const Recorder& recorder, const Period& peri
             summary.reserve_draw_min = refined.pressure;
             summary.reserve_draw_min_time = refined.time;
         }
+    if (!two_pushes) summary.reserve_suction_min = summary.reserve_draw_min;
 }
 
 /// Means while it burns well.
