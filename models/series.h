@@ -2,6 +2,7 @@
 
 #include <cstddef>
 #include <functional>
+#include <optional>
 #include <string_view>
 
 #include "solver/results.h"
@@ -31,6 +32,18 @@ inline double integrate(
         if (counts(i) && counts(i - 1))
             sum += (f(i) + f(i - 1)) / 2 * (results.time[i] - results.time[i - 1]);
     return sum;
+}
+
+inline double integrate(const Results& results, const Series& series) {
+    return integrate(results, [&](std::size_t i) { return series[i]; });
+}
+
+/// The first sample's time [s] at which a series has reached a level; nothing: it never does.
+inline std::optional<double> first_reaching(const Results& results, const Series& series,
+                                            double level) {
+    for (std::size_t i = 0; i < results.time.size(); ++i)
+        if (series[i] >= level) return results.time[i];
+    return {};
 }
 
 /// The largest value of a series, and the sample it stands at.

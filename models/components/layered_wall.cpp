@@ -1,5 +1,6 @@
 #include "models/components/layered_wall.h"
 
+#include <algorithm>
 #include <cmath>
 #include <utility>
 
@@ -125,6 +126,14 @@ void add_outer_face(StoveBuilder& builder, OuterFace face) {
                  if (share > 0) flux[i] += share * covered(temperature[i], around, blow);
              }
          }});
+}
+
+OutsideFace& outer_face(StoveBuilder& builder, std::string_view name) {
+    auto& faces = builder.network.outside;
+    const auto found = std::find_if(faces.begin(), faces.end(),
+                                    [&](const OutsideFace& face) { return face.name == name; });
+    if (found == faces.end()) throw InputError("no outer face is called " + std::string(name));
+    return *found;
 }
 
 }  // namespace drawwell

@@ -2,6 +2,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "models/components/stove_builder.h"
@@ -49,5 +50,8 @@ struct OuterFace {
 };
 
 void add_outer_face(StoveBuilder& builder, OuterFace face);
+
+/// The outer face of that name, which must be there; what a fitting covers, it takes from its area.
+OutsideFace& outer_face(StoveBuilder& builder, std::string_view name);
 
 }  // namespace drawwell

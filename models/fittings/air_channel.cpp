@@ -4,6 +4,7 @@
 #include <array>
 
 #include "models/components/duct_shape.h"
+#include "models/components/layered_wall.h"
 #include "models/components/stove_builder.h"
 #include "models/fittings/reading.h"
 #include "models/laws/losses.h"
@@ -12,7 +13,7 @@
 namespace drawwell {
 namespace {
 
-constexpr double lining_emissivity = 0.9;  // [-] of its outside; still air hardly radiates
+constexpr double lining_emissivity = 0.9;  // [-] of its outside: our choice; air hardly radiates
 
 }  // namespace
 
@@ -37,28 +38,26 @@ void add_fitting(StoveBuilder& builder, const AirChannel& channel) {
     Layout& layout = builder.layout;
     const Stove& stove = builder.stove;
     const std::string name = "air_channel." + channel.name;
-    const auto sides = std::find_if(builder.network.outside.begin(), builder.network.outside.end(),
-                                    [](const OutsideFace& face) { return face.name == "tunnel"; });
+    OutsideFace& sides = outer_face(builder, "tunnel");
     const DuctSection section = rectangular_section(channel.width, channel.height);
-    const std::size_t count = sides->solids.size();
+    const std::size_t count = sides.solids.size();
     const double piece = stove.tunnel->length / static_cast<double>(count);
 
     // From its far end back to the hearth; the lining it lies against no longer faces the room.
     GasPassageShape shape;
     shape.laminar_constant = section.laminar_constant;
     double left = channel.length;
-    std::vector<GasCellShape> cells;
     for (std::size_t i = 0; i < count && left > 1e-6; ++i) {
         const double length = std::min(left, piece);
         GasCellShape cell = duct_cell(section, length, 0);
         const double against = channel.width * length;
-        const double behind = std::min(against, sides->area[i]);
-        cell.faces.push_back({index(sides->solids[i]), behind, lining_emissivity});
-        sides->area[i] -= behind;
-        cells.push_back(std::move(cell));
+        const double behind = std::min(against, sides.area[i]);
+        cell.faces.push_back({index(sides.solids[i]), behind, lining_emissivity});
+        sides.area[i] -= behind;
+        shape.cells.push_back(std::move(cell));
         left -= length;
     }
-    shape.cells.assign(cells.rbegin(), cells.rend());
+    std::reverse(shape.cells.begin(), shape.cells.end());
     shape.losses.push_back({.area = section.area,
                             .forward = entrance_loss() + exit_loss(),
                             .reverse = entrance_loss() + exit_loss(),

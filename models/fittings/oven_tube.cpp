@@ -8,6 +8,7 @@
 #include "models/components/duct_shape.h"
 #include "models/components/layered_wall.h"
 #include "models/components/stove_builder.h"
+#include "models/fittings/lump.h"
 #include "models/fittings/reading.h"
 #include "models/laws/losses.h"
 #include "models/laws/water.h"
@@ -21,12 +22,13 @@ using constants::pi;
 
 constexpr double dry_food_heat_capacity = 1500;  // [J/(kg K)] from memory
 constexpr double food_emissivity = 0.9;          // [-] from memory
-constexpr double food_size = 0.06;               // [m] height of a loaf: its surface follows
-constexpr double food_density = 500;             // [kg/m3] of dough, from memory
+constexpr double food_size = 0.06;    // [m] height of a loaf: our choice; its surface follows
+constexpr double food_density = 500;  // [kg/m3] of dough, from memory
 constexpr double air_film = 6;  // [W/(m2 K)] of air that stands in the tube: our choice, +-50 %
-constexpr double door_emissivity = 0.8;  // [-]
+constexpr double door_emissivity = 0.8;  // [-] of rusty sheet, from memory
 constexpr double door_loss = 6;    // [W/(m2 K)] of a sheet door, air inside and out: our choice
-constexpr double discharge = 0.6;  // [-] of a gap
+constexpr double discharge = 0.6;  // [-] of a gap, from memory
+constexpr double air_heat_capacity = 1007;                 // [J/(kg K)] from memory
 constexpr double bakes_from = 180 + constants::ice_point;  // [K] common practice, no source
 constexpr double through_at = 95 + constants::ice_point;   // [K] a loaf's core: common practice
 
@@ -36,11 +38,8 @@ struct Place {
     double outer = 0;             // [m] the tube's outer radius
     double length = 0;            // [m]
 
-    /// Plan area [m2] that the tube takes up at a height [m] over its axis.
-    double taken(double over_axis) const {
-        const double half = outer * outer - over_axis * over_axis;
-        return half > 0 ? 2 * std::sqrt(half) * length : 0;
-    }
+    /// Plan area [m2] that the tube takes up at its axis, its widest.
+    double taken() const { return 2 * outer * length; }
     /// Volume [m3] of it between two heights over its axis.
     double volume(double from, double to) const {
         const auto below = [&](double z) {
@@ -65,11 +64,11 @@ Place place_of(const OvenTube& oven, const Stove& stove) {
     return place;
 }
 
-/// Heat [W/m2 of door] that hot air carries out of a gap of so much area [m2] round a door: what a
-/// single opening exchanges, a third of C A sqrt(g H dT/T) (from memory).
+/// Heat [W/m2 of gap] that hot air carries out round a door of a height [m]: what a single opening
+/// exchanges, a third of C A sqrt(g H dT/T) (from memory).
 double leaking(double hot, double room, double height, double density) {
     if (!(hot > room)) return 0;
-    return discharge / 3 * density * 1007 * (hot - room) *
+    return discharge / 3 * density * air_heat_capacity * (hot - room) *
            std::sqrt(constants::gravity * height * (hot - room) / hot);
 }
 
@@ -125,7 +124,7 @@ void add_fitting(StoveBuilder& builder, const OvenTube& oven) {
             const double from = lower - oven.height, to = upper - oven.height;
             const double open = cell.area;
             cell.area -= place.volume(from, to) / (upper - lower);
-            if (from <= 0 && to > 0) free = open - place.taken(0);
+            if (from <= 0 && to > 0) free = open - place.taken();
             if (const double share = place.share(from, to); share > 0)
                 cell.faces.push_back({index(wall.back), share * wall.back_area, sooted_emissivity});
             upper = lower;
@@ -166,13 +165,8 @@ void add_fitting(StoveBuilder& builder, const OvenTube& oven) {
     // Inside: the food takes heat from the wall by radiation and by the air between them.
     const double heat_capacity =
         oven.food_water * water_heat_capacity + (1 - oven.food_water) * dry_food_heat_capacity;
-    network.solids.push_back({.name = name + ".food",
-                              .curve = std::make_shared<EnthalpyCurve>(Table(heat_capacity)),
-                              .conductivity = std::make_shared<Table>(1.0),
-                              .mass = oven.food,
-                              .initial_temperature = stove.site.room});
-    layout.material.emplace_back();
-    const SolidId food{network.solids.size() - 1};
+    const SolidId food = add_lump(
+        builder, {.name = name + ".food", .mass = oven.food, .heat_capacity = heat_capacity});
     const double food_area = 2 * oven.food / (food_density * food_size);
     network.links.push_back({.a = wall.face,
                              .b = food,
@@ -232,19 +226,15 @@ std::vector<FittingAnswer> answers(const OvenTube&, const Stove&, std::size_t at
                                    const Results& results) {
     const Series air(results, "oven_air_temperature", at),
         food(results, "oven_food_temperature", at);
-    const auto first_over = [&](const Series& series, double level) {
-        std::optional<double> first;
-        for (std::size_t i = 0; i < results.time.size() && !first; ++i)
-            if (series[i] >= level) first = results.time[i];
-        return first;
-    };
     const double bakes = integrate(
         results, [](std::size_t) { return 1.0; },
         [&](std::size_t i) { return air[i] >= bakes_from; });
-    return {{"", "air_most", "air, at most", "K", peak(results, air).value},
-            {"", "bakes_after", "bakes (180 °C) after", "s", first_over(air, bakes_from)},
-            {"", "bakes", "bakes for", "s", bakes},
-            {"", "food_through", "food at 95 °C after", "s", first_over(food, through_at)}};
+    return {
+        {"", "air_most", "air, at most", "K", peak(results, air).value},
+        {"", "bakes_after", "bakes (180 °C) after", "s", first_reaching(results, air, bakes_from)},
+        {"", "bakes", "bakes for", "s", bakes},
+        {"", "food_through", "food at 95 °C after", "s",
+         first_reaching(results, food, through_at)}};
 }
 
 }  // namespace drawwell

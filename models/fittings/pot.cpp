@@ -6,6 +6,7 @@
 
 #include "models/components/layered_wall.h"
 #include "models/components/stove_builder.h"
+#include "models/fittings/lump.h"
 #include "models/fittings/reading.h"
 #include "models/laws/outside.h"
 #include "models/laws/water.h"
@@ -23,7 +24,8 @@ constexpr double steel_heat_capacity = 480;  // [J/(kg K)] from memory
 // tenth of a millimetre and twice that give 420 and 220 at 230 degC, half a millimetre and more
 // under 100. Our choice of three, a factor of 1.5 either way.
 constexpr double flat_contact = 500, ordinary_contact = 250, dented_contact = 75;
-constexpr double bottom_and_water = 1 / (1e-3 / 16 + 1.0 / 3000);  // 1 mm of stainless, then water
+// 1 mm of stainless steel, then boiling water: both from memory.
+constexpr double bottom_and_water = 1 / (1e-3 / 16 + 1.0 / 3000);
 
 constexpr double near_boiling = 0.5;                              // [K] below it that counts
 constexpr double wet_emissivity = 0.95, bright_emissivity = 0.3;  // [-] from memory
@@ -109,39 +111,31 @@ void add_fitting(StoveBuilder& builder, const Pot& pot) {
     const double mass = pot.water + pot.metal;
     const double heat_capacity =
         (pot.water * water_heat_capacity + pot.metal * steel_heat_capacity) / mass;
-    network.solids.push_back({.name = name,
-                              .curve = std::make_shared<EnthalpyCurve>(Table(heat_capacity)),
-                              .conductivity = std::make_shared<Table>(1.0),
-                              .mass = mass,
-                              .initial_temperature = site.room});
-    builder.layout.material.emplace_back();  // none that wears
-    const std::size_t water = network.solids.size() - 1;
+    const SolidId body =
+        add_lump(builder, {.name = name, .mass = mass, .heat_capacity = heat_capacity});
+    const std::size_t water = index(body);
 
-    const auto top = std::find_if(network.outside.begin(), network.outside.end(),
-                                  [](const OutsideFace& face) { return face.name == "plate"; });
+    OutsideFace& top = outer_face(builder, "plate");
     std::vector<std::pair<std::size_t, double>> through;  // ring's solid, [W/K]
     for (const auto& [ring, area] : covered_rings(pot, builder.layout.plate_edge)) {
         const SolidId solid = builder.layout.plate.solids[ring];
         const double conductance = contact_of(pot) * area;
-        top->area[ring] = std::max(top->area[ring] - area, 0.0);
-        network.links.push_back({.a = solid,
-                                 .b = SolidId{water},
-                                 .shape_a = 1e9,
-                                 .shape_b = 1e9,
-                                 .contact = 1 / conductance});
+        top.area[ring] = std::max(top.area[ring] - area, 0.0);
+        network.links.push_back(
+            {.a = solid, .b = body, .shape_a = 1e9, .shape_b = 1e9, .contact = 1 / conductance});
         through.emplace_back(index(solid), conductance);
     }
 
     // Sides and lid of bright steel; an open pot shows its water instead.
     const double bottom = pi / 4 * pot.diameter * pot.diameter;
     add_outer_face(builder, {.name = name + ".side",
-                             .solids = {SolidId{water}},
+                             .solids = {body},
                              .area = {pi * pot.diameter * pot.height},
                              .emissivity = bright_emissivity,
                              .facing = Facing::upright,
                              .length = pot.height});
     add_outer_face(builder, {.name = name + ".top",
-                             .solids = {SolidId{water}},
+                             .solids = {body},
                              .area = {bottom},
                              .emissivity = pot.open ? wet_emissivity : bright_emissivity,
                              .facing = Facing::up,
@@ -154,7 +148,7 @@ void add_fitting(StoveBuilder& builder, const Pot& pot) {
     network.outside.push_back(
         {.name = name + ".steam",
          .outdoors = false,
-         .solids = {SolidId{water}},
+         .solids = {body},
          .area = {bottom},
          .flux = [steaming](double, std::span<const double> temperature, std::span<double> flux) {
              flux[0] = steaming(temperature[0]);
@@ -180,15 +174,9 @@ std::vector<FittingAnswer> answers(const Pot&, const Stove& stove, std::size_t a
     const Series water(results, "pot_temperature", at), steam(results, "pot_steam", at),
         heat(results, "pot_heat", at);
     const double boils = boiling_point(stove.site.pressure) - near_boiling;
-    std::optional<double> first;
-    for (std::size_t i = 0; i < results.time.size() && !first; ++i)
-        if (water[i] >= boils) first = results.time[i];
-    const auto sum = [&](const Series& series) {
-        return integrate(results, [&](std::size_t i) { return series[i]; });
-    };
-    return {{"", "boils_after", "boils after", "s", first},
-            {"", "steam", "steam given off", "kg", sum(steam)},
-            {"", "heat", "heat from the plate", "J", sum(heat)}};
+    return {{"", "boils_after", "boils after", "s", first_reaching(results, water, boils)},
+            {"", "steam", "steam given off", "kg", integrate(results, steam)},
+            {"", "heat", "heat from the plate", "J", integrate(results, heat)}};
 }
 
 }  // namespace drawwell

@@ -17,14 +17,12 @@ constexpr double clear_until = 2.7e-6, dim_until = 4.2e-6;  // [m]
 constexpr double clear = 0.85, dim = 0.3;                   // [-]
 constexpr std::string_view glass = "ceramic_glass";
 
-double fourth(double t) {
-    return t * t * t * t;
-}
-
 /// What shines from a wall at a temperature [K] into the room [W/m2].
 double shining(double wall, double room) {
-    return let_through(wall) * constants::stefan_boltzmann * fourth(wall) -
-           let_through(room) * constants::stefan_boltzmann * fourth(room);
+    const auto sent = [](double t) {
+        return let_through(t) * constants::stefan_boltzmann * t * t * t * t;
+    };
+    return sent(wall) - sent(room);
 }
 
 }  // namespace
@@ -79,8 +77,7 @@ void add_fitting(StoveBuilder& builder, const Window& window) {
                              .length = window.height});
 
     // It takes the place of lining, from the mouth on.
-    const auto sides = std::find_if(network.outside.begin(), network.outside.end(),
-                                    [](const OutsideFace& face) { return face.name == "tunnel"; });
+    OutsideFace& sides = outer_face(builder, "tunnel");
     builder.amend(*layout.tunnel, [&](GasPassageShape& shape) {
         double left = window.width;
         for (std::size_t i = 0; i < shape.cells.size() && left > 0; ++i) {
@@ -92,7 +89,7 @@ void add_fitting(StoveBuilder& builder, const Window& window) {
                     layout.panes.push_back({pane.face, wall, here / face.area});
                     face.area -= here;
                 }
-            sides->area[i] -= here;
+            sides.area[i] -= here;
             shape.cells[i].faces.push_back({index(pane.face), here, emissivity});
             left -= width;
         }
@@ -128,8 +125,7 @@ std::vector<FittingAnswer> answers(const Window&, const Stove&, std::size_t at,
     const Series light(results, "window_light", at);
     return {{"", "most", "pane, at most", "K",
              peak(results, {results, "window_temperature", at}).value},
-            {"", "light", "shone through", "J",
-             integrate(results, [&](std::size_t i) { return light[i]; })}};
+            {"", "light", "shone through", "J", integrate(results, light)}};
 }
 
 }  // namespace drawwell

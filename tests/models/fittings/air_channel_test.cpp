@@ -4,8 +4,7 @@
 
 #include "models/build_network.h"
 #include "models/burn.h"
-#include "models/fittings/fittings.h"
-#include "tests/models/plain_stove.h"
+#include "tests/models/fittings/fitted_stove.h"
 #include "tests/near.h"
 
 using namespace drawwell;
@@ -23,12 +22,11 @@ AirChannel channel(double height = 0.02) {
 }
 
 BurnOutcome burn(const std::vector<AirChannel>& channels) {
-    Stove stove = plain_stove();
+    Stove stove = fitted_stove(channels);
     // A thin lining lets heat through in time to see it.
     stove.tunnel->lining = {{"brick", 0.02}};
     stove.heat_source = Table(8e3);
     stove.burn.duration = 3600;
-    for (const AirChannel& each : channels) stove.fittings.emplace_back(each);
     return run_burn(stove, plain_library());
 }
 
@@ -57,9 +55,8 @@ TEST_SUITE("models/fittings/air_channel") {
     TEST_CASE("the lining it lies against no longer warms the room") {
         const BurnOutcome without = burn({}), with = burn({channel()});
         CHECK(with.results.columns.size() == without.results.columns.size() + 2);
-        Stove stove = plain_stove();
-        stove.fittings.emplace_back(channel());
-        const BuiltStove built = build_network(stove, plain_library());
+        const BuiltStove built =
+            build_network(fitted_stove<AirChannel>({channel()}), plain_library());
         const BuiltStove bare = build_network(plain_stove(), plain_library());
         const auto sides = [](const BuiltStove& of) {
             for (const OutsideFace& face : of.network.outside)

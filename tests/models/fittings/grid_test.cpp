@@ -3,9 +3,7 @@
 #include <doctest/doctest.h>
 
 #include "models/burn.h"
-#include "models/components/parts.h"
-#include "models/fittings/fittings.h"
-#include "tests/models/plain_stove.h"
+#include "tests/models/fittings/fitted_stove.h"
 #include "tests/near.h"
 
 using namespace drawwell;
@@ -21,15 +19,9 @@ Grid grid() {
     return made;
 }
 
-Stove stove_with(const std::vector<Grid>& grids) {
-    Stove stove = plain_stove();
-    for (const Grid& each : grids) stove.fittings.emplace_back(each);
-    return stove;
-}
-
 /// Loss [Pa] of the tunnel with these grids in it, at a flow [kg/s] of 600 K.
 double loss(const std::vector<Grid>& grids, double flow) {
-    Workshop shop(stove_with(grids));
+    Workshop shop(fitted_stove<Grid>(grids));
     add_feed(shop.builder);
     add_tunnel(shop.builder);
     add_fittings(shop.builder);
@@ -75,7 +67,7 @@ TEST_SUITE("models/fittings/grid") {
 
     TEST_CASE("a grid in a burning stove takes some draw and says how hot its wires get") {
         const auto burn = [](const std::vector<Grid>& grids) {
-            Stove stove = stove_with(grids);
+            Stove stove = fitted_stove<Grid>(grids);
             stove.heat_source = Table(8e3);
             stove.burn.duration = 1800;
             return run_burn(stove, plain_library());

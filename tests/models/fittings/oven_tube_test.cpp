@@ -5,9 +5,7 @@
 #include <algorithm>
 
 #include "models/burn.h"
-#include "models/components/parts.h"
-#include "models/fittings/fittings.h"
-#include "tests/models/plain_stove.h"
+#include "tests/models/fittings/fitted_stove.h"
 #include "tests/near.h"
 
 using namespace drawwell;
@@ -28,21 +26,9 @@ OvenTube oven() {
     return tube;
 }
 
-Stove stove_with(const std::vector<OvenTube>& tubes) {
-    Stove stove = plain_stove();
-    for (const OvenTube& tube : tubes) stove.fittings.emplace_back(tube);
-    return stove;
-}
-
-struct Bakery : Workshop {
-    explicit Bakery(const std::vector<OvenTube>& tubes) : Workshop(stove_with(tubes)) {
-        add_feed(builder);
-        add_tunnel(builder);
-        add_riser(builder);
-        add_plate(builder);
-        add_barrel(builder);
-        add_fittings(builder);
-    }
+struct Bakery : FittedWorkshop {
+    explicit Bakery(const std::vector<OvenTube>& tubes)
+        : FittedWorkshop(fitted_stove<OvenTube>(tubes)) {}
     const PassageLaw& law() const { return *builder.network.passages[*builder.layout.annulus].law; }
     const GasPassageShape& shape() const { return static_cast<const GasPassage&>(law()).shape(); }
     /// Room for the gas round the riser [m3].
@@ -59,7 +45,7 @@ struct Bakery : Workshop {
 };
 
 BurnOutcome bake(const OvenTube& tube) {
-    Stove stove = stove_with({tube});
+    Stove stove = fitted_stove<OvenTube>({tube});
     stove.heat_source = Table(15e3);
     stove.burn.duration = 3600;
     return run_burn(stove, plain_library());

@@ -3,10 +3,8 @@
 #include <doctest/doctest.h>
 
 #include "models/burn.h"
-#include "models/components/parts.h"
-#include "models/fittings/fittings.h"
 #include "models/laws/water.h"
-#include "tests/models/plain_stove.h"
+#include "tests/models/fittings/fitted_stove.h"
 #include "tests/near.h"
 
 using namespace drawwell;
@@ -26,22 +24,9 @@ Pot kettle() {
     return pot;
 }
 
-Stove stove_with(const std::vector<Pot>& pots) {
-    Stove stove = plain_stove();
-    for (const Pot& pot : pots) stove.fittings.emplace_back(pot);
-    return stove;
-}
-
 /// A plate with its pots on.
-struct Kitchen : Workshop {
-    explicit Kitchen(const std::vector<Pot>& pots) : Workshop(stove_with(pots)) {
-        add_feed(builder);
-        add_tunnel(builder);
-        add_riser(builder);
-        add_plate(builder);
-        add_barrel(builder);
-        add_fittings(builder);
-    }
+struct Kitchen : FittedWorkshop {
+    explicit Kitchen(const std::vector<Pot>& pots) : FittedWorkshop(fitted_stove<Pot>(pots)) {}
     /// Conductance [W/K] from the plate to a solid of that name.
     double into(std::string_view name) const {
         double sum = 0;
@@ -104,7 +89,7 @@ TEST_SUITE("models/fittings/pot") {
         open.open = true;
         const Kitchen lid({kettle()}), none({open});
         CHECK(lid.loss("pot.kettle.steam", 365) == 0);
-        // Open water at 92 degC in still air loses 5 to 15 kW/m2.
+        // Open water at 92 degC in still air loses 5 to 15 kW/m2: from memory.
         CHECK(none.loss("pot.kettle.steam", 365) > 5e3 * pi * 0.01);
         CHECK(none.loss("pot.kettle.steam", 365) < 15e3 * pi * 0.01);
         CHECK(lid.loss("pot.kettle.steam", 375) > 1000);
@@ -114,7 +99,7 @@ TEST_SUITE("models/fittings/pot") {
         const auto burn = [](double water) {
             Pot pot = kettle();
             pot.water = water;
-            Stove stove = stove_with({pot});
+            Stove stove = fitted_stove<Pot>({pot});
             stove.heat_source = Table(12e3);
             stove.burn.duration = 3600;
             return run_burn(stove, plain_library());

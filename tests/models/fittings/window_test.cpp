@@ -4,9 +4,7 @@
 
 #include "models/burn.h"
 #include "models/components/fire_view.h"
-#include "models/components/parts.h"
-#include "models/fittings/fittings.h"
-#include "tests/models/plain_stove.h"
+#include "tests/models/fittings/fitted_stove.h"
 #include "tests/near.h"
 
 using namespace drawwell;
@@ -30,8 +28,7 @@ Library glazed_library() {
 }
 
 Stove stove_with(const std::vector<Window>& windows) {
-    Stove stove = plain_stove();
-    for (const Window& each : windows) stove.fittings.emplace_back(each);
+    Stove stove = fitted_stove(windows);
     stove.heat_source = Table(8e3);
     stove.burn.duration = 3600;
     return stove;
