@@ -3,6 +3,7 @@
 #include <map>
 #include <string>
 
+#include "models/components/build_up.h"
 #include "models/fire/bed_constants.h"
 #include "models/fire/wood.h"
 #include "models/materials/material.h"
@@ -13,6 +14,7 @@ namespace drawwell {
 struct Library {
     std::map<std::string, Material> materials;
     std::map<std::string, Wood> woods;
+    std::map<std::string, BuildUp> build_ups;  // of several layers, from the gas outwards
     BedConstants bed;
 };
 

@@ -26,6 +26,13 @@ struct Tunnel {
     double length = 0;  // from the feed's centre to the riser's
     BuildUp lining;     // floor and sides
     BuildUp roof;
+    // Where the fire lies it may be larger, up to a ledge; 0: as the rest of it.
+    double firebox_width = 0, firebox_height = 0, firebox_length = 0;
+    double ash = 0;  // depth of ash on its floor at lighting
+
+    /// Section where the fire lies.
+    double fire_width() const { return firebox_length > 0 ? firebox_width : width; }
+    double fire_height() const { return firebox_length > 0 ? firebox_height : height; }
 };
 
 /// The throttle between tunnel and riser; with no tunnel, an orifice at the riser's foot.
@@ -56,6 +63,7 @@ struct Leak {
 
 struct Riser {
     double bore = 0;              // inner diameter; 0: a slot of width and depth
+    bool octagonal = false;       // bore is then from flat to flat
     double width = 0, depth = 0;  // inner section of a slot or square riser
     double foot = 0;              // height of its foot; the tunnel's axis if there is a tunnel
     double top = 0;               // height of its upper end
@@ -67,6 +75,8 @@ struct Barrel {
     double diameter = 0;
     double height = 0;  // hangs from the plate's underside
     BuildUp shell;
+    BuildUp jacket;                         // round a part of the shell, from it outwards
+    double jacket_from = 0, jacket_to = 0;  // heights of that part
 };
 
 struct Plate {
@@ -74,13 +84,17 @@ struct Plate {
     double thickness = 0;
     double underside = 0;  // height
     std::string material;
+    bool clamped = false;           // its rim is held by the barrel's, else it lies free
+    double hole = 0;                // [m] diameter of a hole in its middle; 0: none
+    double hole_cover = 0;          // [m] thickness of the cover over it
     double cover_resistance = 0.5;  // [m2 K/W] of a cover laid on it (schedule.plate_cover)
 };
 
-/// A short cut from under the plate to the flue outlet, with a damper of its own.
+/// A short cut from under the plate to the flue, with a damper of its own.
 struct Bypass {
     double bore = 0;
     double length = 0;
+    std::string into;  // flue section at whose start it joins; empty: at the flue outlet
 };
 
 struct FlueSection {
@@ -91,6 +105,7 @@ struct FlueSection {
     BuildUp wall;
     bool outdoors = false;
     double entry_angle = 0;  // [rad] of the bend before it
+    bool tee = false;        // it begins at a tee's side, not at a bend
 };
 
 struct Flue {
@@ -140,6 +155,7 @@ struct Site {
     Table room_suction{0.0};         // [Pa] by which the room is below outdoors, over time
     double room_suction_height = 0;  // where that holds
     double room_loss = 0;            // [W/K] the room loses to outdoors; 0: not given
+    double room_volume = 0;          // [m3] of the room; 0: not given, it stays as warm as it is
 };
 
 /// What is moved by hand during a burn, over time [s] after lighting. Of dampers and openings the

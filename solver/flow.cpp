@@ -50,7 +50,7 @@ std::optional<Eigen::VectorXd> solved(const Matrix& a, const Vector& b) {
 }  // namespace
 
 Flow::Flow(const Network& network, const Topology& topology)
-    : network_(network), topology_(topology), march_(network, topology) {
+    : topology_(topology), march_(network, topology) {
     committed_.inlet.resize(topology.loop_count);
     committed_.emission.resize(network.fire_sites.size());
     found_ = trial_ = pace_ = committed_;

@@ -78,7 +78,6 @@ class Flow {
     /// push whatever balances the first loop.
     void balance_others(const Conditions& conditions, State& state, std::span<const double> share);
 
-    const Network& network_;
     const Topology& topology_;
     March march_;
     State committed_, found_, trial_;

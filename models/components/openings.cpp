@@ -40,9 +40,7 @@ void add_side_air(StoveBuilder& builder) {
     const Stove& stove = builder.stove;
     for (const SideAir& air : stove.side_air) {
         const std::string name = "side_air." + air.name;
-        const JunctionId around =
-            air.outdoors ? builder.add_outdoors("outdoors at " + name, [](double) { return 0.0; })
-                         : builder.add_room_air("room at " + name, stove.axis_height());
+        const JunctionId around = builder.add_air_for_fire(name, air.outdoors);
         GasPassageShape hole = opening(air.area, hole_loss());
         if (air.duct_length > 0) {
             const DuctSection duct = round_section(std::sqrt(4 / constants::pi * air.area));

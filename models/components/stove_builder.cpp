@@ -122,6 +122,11 @@ JunctionId StoveBuilder::add_outdoors(const std::string& name,
                    is_constant(site.outdoor) && is_constant(site.wind));
 }
 
+JunctionId StoveBuilder::add_air_for_fire(const std::string& inlet, bool outdoors) {
+    return outdoors ? add_outdoors("outdoors at " + inlet, [](double) { return 0.0; })
+                    : add_room_air("room at " + inlet, stove.axis_height());
+}
+
 std::size_t StoveBuilder::add_passage(const std::string& name, JunctionId from, JunctionId to,
                                       GasPassageShape shape, bool inlet) {
     network.passages.push_back({.name = name,

@@ -87,6 +87,8 @@ class StoveBuilder {
     JunctionId add_room_air(const std::string& name, double height);
     /// A boundary that holds outdoor air, at a pressure [Pa] over time.
     JunctionId add_outdoors(const std::string& name, std::function<double(double time)> pressure);
+    /// Air for the fire, from outdoors (at rest there) or from the room at the axis's height.
+    JunctionId add_air_for_fire(const std::string& inlet, bool outdoors);
     std::size_t add_passage(const std::string& name, JunctionId from, JunctionId to,
                             GasPassageShape shape, bool inlet = false);
     /// Makes a passage anew from its shape as changed.

@@ -62,9 +62,7 @@ void add_fitting(StoveBuilder& builder, const AirChannel& channel) {
                             .forward = entrance_loss() + exit_loss(),
                             .reverse = entrance_loss() + exit_loss(),
                             .low_reynolds = low_reynolds_loss});
-    const JunctionId around =
-        channel.outdoors ? builder.add_outdoors("outdoors at " + name, [](double) { return 0.0; })
-                         : builder.add_room_air("room at " + name, stove.axis_height());
+    const JunctionId around = builder.add_air_for_fire(name, channel.outdoors);
     const std::size_t passage =
         builder.add_passage(name, around, layout.hearth, std::move(shape), true);
     layout.side_air.push_back(passage);
@@ -85,8 +83,7 @@ std::vector<FittingAnswer> answers(const AirChannel&, const Stove&, std::size_t 
     const Series flow(results, "channel_air_flow", at);
     const double air = integrate(results, [&](std::size_t i) { return std::max(flow[i], 0.0); });
     const Peak warmest = peak(results, {results, "channel_air_temperature", at});
-    return {{"", "air", "air it brings", "kg", air},
-            {"", "most", "that air, at most", "K", warmest.value}};
+    return {{"air", "air it brings", "kg", air}, {"most", "that air, at most", "K", warmest.value}};
 }
 
 }  // namespace drawwell

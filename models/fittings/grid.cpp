@@ -74,9 +74,9 @@ void add_fitting(StoveBuilder& builder, const Grid& grid) {
 std::vector<FittingAnswer> answers(const Grid& grid, const Stove&, std::size_t at,
                                    const Results& results) {
     const Peak hottest = peak(results, {results, "grid_temperature", at});
-    return {{"", "most", "wires, at most", "K", hottest.value},
-            {"", "most_time", "that hot after", "s", results.time[hottest.at]},
-            {"", "free", "left free of the tunnel", "1", grid.free_share()}};
+    return {{"most", "wires, at most", "K", hottest.value},
+            {"most_time", "that hot after", "s", results.time[hottest.at]},
+            {"free", "left free of the tunnel", "1", grid.free_share()}};
 }
 
 }  // namespace drawwell

@@ -230,11 +230,10 @@ std::vector<FittingAnswer> answers(const OvenTube&, const Stove&, std::size_t at
         results, [](std::size_t) { return 1.0; },
         [&](std::size_t i) { return air[i] >= bakes_from; });
     return {
-        {"", "air_most", "air, at most", "K", peak(results, air).value},
-        {"", "bakes_after", "bakes (180 °C) after", "s", first_reaching(results, air, bakes_from)},
-        {"", "bakes", "bakes for", "s", bakes},
-        {"", "food_through", "food at 95 °C after", "s",
-         first_reaching(results, food, through_at)}};
+        {"air_most", "air, at most", "K", peak(results, air).value},
+        {"bakes_after", "bakes (180 °C) after", "s", first_reaching(results, air, bakes_from)},
+        {"bakes", "bakes for", "s", bakes},
+        {"food_through", "food at 95 °C after", "s", first_reaching(results, food, through_at)}};
 }
 
 }  // namespace drawwell

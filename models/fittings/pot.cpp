@@ -174,9 +174,9 @@ std::vector<FittingAnswer> answers(const Pot&, const Stove& stove, std::size_t a
     const Series water(results, "pot_temperature", at), steam(results, "pot_steam", at),
         heat(results, "pot_heat", at);
     const double boils = boiling_point(stove.site.pressure) - near_boiling;
-    return {{"", "boils_after", "boils after", "s", first_reaching(results, water, boils)},
-            {"", "steam", "steam given off", "kg", integrate(results, steam)},
-            {"", "heat", "heat from the plate", "J", integrate(results, heat)}};
+    return {{"boils_after", "boils after", "s", first_reaching(results, water, boils)},
+            {"steam", "steam given off", "kg", integrate(results, steam)},
+            {"heat", "heat from the plate", "J", integrate(results, heat)}};
 }
 
 }  // namespace drawwell

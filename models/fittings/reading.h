@@ -24,11 +24,11 @@ struct FittingProblem {
 
 /// One thing a burn says of a fitting.
 struct FittingAnswer {
-    std::string fitting;          // `pot.kettle`
     std::string_view key;         // `boils_after`
     std::string_view label;       // in the trade's words
-    std::string_view unit;        // SI: s, K, kg, J
+    std::string_view unit;        // SI: s, K, kg, J; 1: a share
     std::optional<double> value;  // nothing: it never happened
+    std::string fitting = {};     // `pot.kettle`
 };
 
 }  // namespace drawwell

@@ -123,9 +123,9 @@ void add_fitting(StoveBuilder& builder, const Window& window) {
 std::vector<FittingAnswer> answers(const Window&, const Stove&, std::size_t at,
                                    const Results& results) {
     const Series light(results, "window_light", at);
-    return {{"", "most", "pane, at most", "K",
-             peak(results, {results, "window_temperature", at}).value},
-            {"", "light", "shone through", "J", integrate(results, light)}};
+    return {
+        {"most", "pane, at most", "K", peak(results, {results, "window_temperature", at}).value},
+        {"light", "shone through", "J", integrate(results, light)}};
 }
 
 }  // namespace drawwell
