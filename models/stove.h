@@ -75,7 +75,7 @@ struct Barrel {
     double diameter = 0;
     double height = 0;  // hangs from the plate's underside
     BuildUp shell;
-    BuildUp jacket;                         // round a part of the shell, from it outwards
+    BuildUp jacket = {};                    // round a part of the shell, from it outwards
     double jacket_from = 0, jacket_to = 0;  // heights of that part
 };
 
@@ -94,7 +94,7 @@ struct Plate {
 struct Bypass {
     double bore = 0;
     double length = 0;
-    std::string into;  // flue section at whose start it joins; empty: at the flue outlet
+    std::string into = {};  // flue section at whose start it joins; empty: at the flue outlet
 };
 
 struct FlueSection {
