@@ -113,7 +113,9 @@ std::string accepted(const Key& key) {
         case Kind::names:
             return "list of names";
         case Kind::build_up:
-            return "list of layers such as \"25 mm aes_board\", from the gas outwards";
+            return "list, from the gas outwards, of layers such as \"25 mm aes_board\" and of "
+                   "names of "
+                   "`list build-ups`";
         case Kind::table:
             return range(fmt::format("{}, or a list of [time, {}],", quantity_name(key.quantity),
                                      quantity_name(key.quantity)));
@@ -165,6 +167,19 @@ std::string list_materials(const Library& library, const std::string& word) {
     return sheet_text(sheet, word) + "k: heat conductivity in W/(m K); emits: emissivity\n";
 }
 
+std::string list_build_ups(std::span<const NamedBuildUp> build_ups, const std::string& word) {
+    Sheet sheet({"build-up", "what it is, and its layers from the gas outwards"});
+    for (const NamedBuildUp& each : build_ups) {
+        const std::string layers = fmt::format("{}", fmt::join(each.layers, ", "));
+        if (!contains(each.name, word) && !contains(each.meaning, word) && !contains(layers, word))
+            continue;
+        sheet.add({each.name, each.meaning});
+        sheet.add({"", layers});
+    }
+    return sheet_text(sheet, word) +
+           "A name stands wherever a wall takes layers: riser.lining = \"board\"\n";
+}
+
 std::string list_woods(const Library& library, const std::string& word) {
     Sheet sheet({"wood", "kg/m3", "MJ/kg dry, higher", "what it is"});
     for (const auto& [name, wood] : library.woods)
@@ -191,14 +206,15 @@ void add_list_command(CLI::App& app) {
         std::string what, word;
     };
     auto request = std::make_shared<Request>();
-    command->add_option("WHAT", request->what, "keys, materials, woods or columns")
+    command->add_option("WHAT", request->what, "keys, materials, build-ups, woods or columns")
         ->required()
-        ->check(CLI::IsMember({"keys", "materials", "woods", "columns"}));
+        ->check(CLI::IsMember({"keys", "materials", "build-ups", "woods", "columns"}));
     command->add_option("WORD", request->word, "only entries that contain it");
     command->callback([request] {
         const std::string& word = request->word;
         if (request->what == "keys") fmt::print("{}", list_keys(word));
         if (request->what == "materials") fmt::print("{}", list_materials(read_library(), word));
+        if (request->what == "build-ups") fmt::print("{}", list_build_ups(read_build_ups(), word));
         if (request->what == "woods") fmt::print("{}", list_woods(read_library(), word));
         if (request->what == "columns") fmt::print("{}", list_columns(all_columns(), word));
     });

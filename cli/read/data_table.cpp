@@ -69,6 +69,19 @@ std::string DataTable::text(std::string_view key) const {
     return value->text;
 }
 
+std::vector<std::string> DataTable::texts(std::string_view key) const {
+    const RawValue* value = find(key);
+    if (!value) fail(key, "is missing");
+    std::vector<std::string> list;
+    for (const RawValue& item : value->items) {
+        if (item.form != RawValue::Form::text || item.text.empty())
+            fail(key, "must be a list of texts that are not empty");
+        list.push_back(item.text);
+    }
+    if (list.empty()) fail(key, "must be a list of texts");
+    return list;
+}
+
 double DataTable::number(std::string_view key) const {
     const RawValue* value = find(key);
     if (!value) fail(key, "is missing");

@@ -19,10 +19,11 @@ class DataTable {
   public:
     const std::string& name() const { return name_; }
     bool has(std::string_view key) const;
-    std::string text(std::string_view key) const;      // not empty
-    double positive(std::string_view key) const;       // finite, above zero
-    double share(std::string_view key) const;          // 0..1
-    double temperature(std::string_view key) const;    // degC in the file, K out
+    std::string text(std::string_view key) const;                // not empty
+    double positive(std::string_view key) const;                 // finite, above zero
+    double share(std::string_view key) const;                    // 0..1
+    double temperature(std::string_view key) const;              // degC in the file, K out
+    std::vector<std::string> texts(std::string_view key) const;  // a list, not empty
     Table by_temperature(std::string_view key) const;  // pairs of degC (K out) and a positive value
     [[noreturn]] void fail(std::string_view key, std::string_view why) const;
 

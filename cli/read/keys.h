@@ -23,7 +23,7 @@ enum class Kind {
     wood,      // a name of data/woods.toml
     times,     // "8 min" or ["8 min", "16 min"]
     names,     // ["level", "stack"]
-    build_up,  // ["25 mm aes_board", "1 mm stainless_304"], from the gas outwards
+    build_up,  // ["25 mm aes_board", "1 mm stainless_304"] or "board", from the gas outwards
     table,     // "3 kW" or [["0 min", "3 kW"], ["1 h", "2 kW"]], linear between the rows
     steps,     // "50 %" or [["0 min", "open"], ["50 min", "50 %"]], each held until the next
     loads,     // [["8 min", "first"], ["16 min", "main"]]

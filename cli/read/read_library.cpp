@@ -1,10 +1,14 @@
 #include "cli/read/read_library.h"
 
+#include <fmt/format.h>
+
 #include <cmath>
 #include <string_view>
 
 #include "cli/read/data_table.h"
+#include "cli/read/layer_text.h"
 #include "models/laws/heating_value.h"
+#include "solver/errors.h"
 
 namespace drawwell {
 namespace {
@@ -78,7 +82,36 @@ BedConstants read_bed(const DataFile& file) {
             .freezing_temperature = uncertain("freezing_temperature", "value_c")};
 }
 
+/// Every build-up by its name; none may stand on another or share a material's name.
+std::map<std::string, BuildUp> understood_build_ups(const Library& materials_only) {
+    std::map<std::string, BuildUp> build_ups;
+    for (const NamedBuildUp& row : read_build_ups()) {
+        try {
+            if (materials_only.materials.contains(row.name))
+                throw InputError("a material has this name");
+            for (const std::string& said : row.layers)
+                build_ups[row.name].push_back(parse_layers(said, materials_only).front());
+        } catch (const InputError& error) {
+            throw InputError(fmt::format("data/build_ups.toml: {}: {}", row.name, error.what()));
+        }
+    }
+    return build_ups;
+}
+
 }  // namespace
+
+std::vector<NamedBuildUp> read_build_ups() {
+    const DataFile file = embedded_file("build_ups.toml");
+    std::vector<NamedBuildUp> list;
+    for (const std::string& name : file.rows()) {
+        const DataTable row = file.row(name);
+        list.push_back({.name = name,
+                        .meaning = row.text("meaning"),
+                        .source = row.text("source"),
+                        .layers = row.texts("layers")});
+    }
+    return list;
+}
 
 Library read_library() {
     Library library;
@@ -88,6 +121,7 @@ Library read_library() {
     const DataFile woods = embedded_file("woods.toml");
     for (const std::string& name : woods.rows())
         library.woods.emplace(name, read_wood(woods.row(name)));
+    library.build_ups = understood_build_ups(library);
     library.bed = read_bed(embedded_file("fuel_bed.toml"));
     return library;
 }

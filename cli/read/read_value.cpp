@@ -37,6 +37,16 @@ std::optional<std::vector<Item>> read_list(const Entry& entry, Problems& problem
     return items;
 }
 
+std::optional<Value> read_layers(const Entry& entry, const ValueReader& reader,
+                                 Problems& problems) {
+    const auto items = read_list<BuildUp>(
+        entry, problems, [&](const RawValue& item) { return reader.item_layers(item); });
+    if (!items) return {};
+    BuildUp layers;
+    for (const BuildUp& item : *items) layers.insert(layers.end(), item.begin(), item.end());
+    return layers;
+}
+
 std::optional<Value> read_times(const Entry& entry, const ValueReader& reader, Problems& problems) {
     const auto times = read_list<double>(
         entry, problems, [&](const RawValue& item) { return reader.item_time(item); });
@@ -109,8 +119,7 @@ std::optional<Value> read_value(const Key& key, const Entry& entry, const Librar
                 return read_list<std::string>(
                     entry, problems, [&](const RawValue& item) { return reader.item_name(item); });
             case Kind::build_up:
-                return read_list<Layer>(
-                    entry, problems, [&](const RawValue& item) { return reader.item_layer(item); });
+                return read_layers(entry, reader, problems);
             case Kind::table:
                 return read_series<Table>(entry, reader, problems);
             case Kind::steps:

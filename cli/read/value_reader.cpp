@@ -6,14 +6,13 @@
 #include <cmath>
 
 #include "cli/read/clock_time.h"
+#include "cli/read/layer_text.h"
 #include "cli/read/nearest.h"
 #include "cli/read/number_text.h"
 #include "solver/errors.h"
 
 namespace drawwell {
 namespace {
-
-constexpr double thinnest_layer = 1e-5, thickest_layer = 2;  // [m]
 
 std::string example(double number, Quantity quantity) {
     const std::string units = accepted_units(quantity);
@@ -102,19 +101,9 @@ std::string ValueReader::item_name(const RawValue& raw) const {
     return text(raw, "a name");
 }
 
-Layer ValueReader::item_layer(const RawValue& raw) const {
-    const std::string said = text(raw, "a layer as \"25 mm aes_board\"");
-    const std::size_t gap = said.find_last_of(" \t");
-    if (gap == std::string::npos)
-        throw InputError("a layer is a thickness and a material: \"25 mm aes_board\"");
-    RawValue material = raw;
-    material.text = said.substr(gap + 1);
-    const double thickness = parse_quantity(said.substr(0, gap), Quantity::length);
-    if (!(thickness >= thinnest_layer && thickness <= thickest_layer))
-        throw InputError(fmt::format("a layer is from {} to {} thick",
-                                     show_quantity(thinnest_layer, Quantity::length),
-                                     show_quantity(thickest_layer, Quantity::length)));
-    return {one_of(material, names(library_.materials), "a material:"), thickness};
+BuildUp ValueReader::item_layers(const RawValue& raw) const {
+    return parse_layers(text(raw, "a layer as \"25 mm aes_board\", or the name of a build-up,"),
+                        library_);
 }
 
 std::string ValueReader::text(const RawValue& raw, std::string_view what) const {

@@ -27,7 +27,7 @@ class ValueReader {
     double row_value(const RawValue& raw) const;  // SI, of a row
     double item_time(const RawValue& raw) const;  // [s] after lighting, in the key's range
     std::string item_name(const RawValue& raw) const;
-    Layer item_layer(const RawValue& raw) const;
+    BuildUp item_layers(const RawValue& raw) const;  // one, or those of a named build-up
 
   private:
     std::string text(const RawValue& raw, std::string_view what) const;

@@ -44,12 +44,18 @@ TEST_SUITE("cli/commands/list_command") {
               std::string::npos);
     }
 
-    TEST_CASE("materials, woods and columns are listed by name") {
+    TEST_CASE("materials, build-ups, woods and columns are listed by name") {
         const Library library = read_library();
         for (const auto& [name, _] : library.materials)
             CHECK(list_materials(library, "").find("\n" + name + " ") != std::string::npos);
         CHECK(list_woods(library, "").find("\nash ") != std::string::npos);
         check_width(list_materials(library, ""));
+        const auto build_ups = read_build_ups();
+        check_width(list_build_ups(build_ups, ""));
+        CHECK(list_build_ups(build_ups, "").find("\nboard ") != std::string::npos);
+        CHECK(list_build_ups(build_ups, "blanket").find("25 mm aes_blanket, 1 mm stainless_304") !=
+              std::string::npos);
+        CHECK(list_build_ups(build_ups, "blanket").find("masonry") == std::string::npos);
         check_width(list_woods(library, ""));
         const std::array columns{ColumnInfo{"flue_gas", "K", "flue_cell", "gas in the flue"},
                                  ColumnInfo{"air", "kg/s", "", "air into the feed"}};

@@ -117,6 +117,33 @@ TEST_CASE("what can hurt people says so") {
     CHECK(material("galvanised_steel").hot_face_limit == near(473.15, 1e-9));
 }
 
+TEST_CASE("every build-up says its source and is made of materials, under a name of its own") {
+    for (const char* name :
+         {"board", "blanket", "bricks", "vermiculite", "masonry", "bare_steel", "twin_wall"})
+        CHECK(library().build_ups.contains(name));
+    const auto rows = read_build_ups();
+    CHECK(rows.size() == library().build_ups.size());
+    for (const NamedBuildUp& row : rows) {
+        INFO(row.name);
+        CHECK_FALSE(row.meaning.empty());
+        CHECK((row.source.find("common practice, no source") != std::string::npos ||
+               row.source.find("our choice") != std::string::npos));
+        CHECK_FALSE(library().materials.contains(row.name));
+        CHECK(row.name.find(' ') == std::string::npos);  // a blank makes it a layer
+        const BuildUp& layers = library().build_ups.at(row.name);
+        CHECK(layers.size() == row.layers.size());
+        for (const Layer& layer : layers) {
+            CHECK(library().materials.contains(layer.material));
+            CHECK(layer.thickness >= 0.0005);
+            CHECK(layer.thickness < 0.3);
+        }
+        // Fibre that lies bare sheds dust: a skin is outermost.
+        const std::string& outside = layers.back().material;
+        for (const char* fibre : {"blanket", "fibre", "aes_board", "wool"})
+            CHECK(outside.find(fibre) == std::string::npos);
+    }
+}
+
 TEST_CASE("every wood has a source and sane figures") {
     CHECK(library().woods.size() >= 10);
     for (const auto& [name, w] : library().woods) {
