@@ -58,6 +58,9 @@ std::span<const ColumnInfo> all_columns() {
                    "below which water runs down the flue's wall (dew point)"},
         ColumnInfo{"heat_to_room", "W", "", "given off by all faces in the room"},
         ColumnInfo{"heat_outdoors", "W", "", "given off by faces outdoors"},
+        ColumnInfo{"room_temperature", "K", "",
+                   "the room, heated by the stove alone; site.room where site.room_volume is not "
+                   "given"},
         ColumnInfo{"heat_up_flue", "W", "", "carried off by the flue gas, over outdoor air"},
         ColumnInfo{"tunnel_gas_temperature", "K", "tunnel_cell", "gas along the burn tunnel"},
         ColumnInfo{"tunnel_wall_temperature", "K", "tunnel_cell", "inner face of the burn tunnel"},

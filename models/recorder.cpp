@@ -46,7 +46,11 @@ std::vector<double> times_of(const std::vector<BuiltStove::LoadTime>& lots) {
 }  // namespace
 
 Recorder::Recorder(const Stove& stove, const BuiltStove& built)
-    : stove_(stove), built_(built), lots_(lots_by_time(built)), spare_(stove, built) {
+    : stove_(stove),
+      built_(built),
+      lots_(lots_by_time(built)),
+      spare_(stove, built),
+      room_(stove.site) {
     const Layout& layout = built.layout;
     results_.axes = {
         axis("tunnel_cell", "way from the feed's centre", layout.tunnel_wall.position),
@@ -274,6 +278,7 @@ void Recorder::sample(double time, std::span<const double> state, HeatBalance& b
         (built_.network.outside[f].outdoors ? outdoors : room) += balance.fluxes().outside[f];
     put("heat_to_room", room);
     put("heat_outdoors", outdoors);
+    put("room_temperature", room_.at(time, room));
     double up_flue = 0;
     if (up)
         up_flue = march.mass_flow(last) *

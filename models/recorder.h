@@ -5,6 +5,7 @@
 
 #include "models/build_network.h"
 #include "models/columns.h"
+#include "models/heated_room.h"
 #include "models/spare_draw.h"
 #include "solver/heat_balance.h"
 #include "solver/results.h"
@@ -48,6 +49,7 @@ class Recorder {
     std::vector<double> oxygen_needed_, oxygen_in_;
     std::vector<BuiltStove::LoadTime> lots_;  // in order of time
     SpareDraw spare_;
+    HeatedRoom room_;
     std::vector<bool> went_in_;  // loads, in order of time
     double first_wood_ = 0;      // [kg] on the book of a fire without loads
 };

@@ -70,6 +70,11 @@ void judge_heat(const Stove& stove, const Results& results, Summary& summary) {
     summary.riser_gas_max = *std::max_element(riser->values.begin(), riser->values.end());
     summary.exit_gas_max = peak(results, {results, "outlet_gas_temperature"}).value;
     summary.flue_top_max = peak(results, {results, "flue_top_temperature"}).value;
+    if (stove.site.room_volume > 0) {
+        const Peak warmest = peak(results, {results, "room_temperature"});
+        summary.room_warmest = warmest.value;
+        summary.room_warmest_time = results.time[warmest.at];
+    }
     summary.room_demand = stove.site.room_loss * (stove.site.room - stove.site.outdoor(0)) *
                           (results.time.back() - results.time.front());
 }

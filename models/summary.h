@@ -64,7 +64,8 @@ struct Summary {
     double heat_with_smoke = 0;       // [J] carried into the room by gas that left by an inlet
     double wood_burned = 0;           // [kg] dry
     double ash_left = 0;              // [kg] of that wood
-    double room_demand = 0;           // [J] the room lost meanwhile, from site.room_loss
+    std::optional<double> room_warmest, room_warmest_time;  // [K], [s]; none: no site.room_volume
+    double room_demand = 0;  // [J] the room lost meanwhile, from site.room_loss
 
     double energy_residual = 0;   // [-] of heat released, or given by held walls if that is more
     double mass_residual = 0;     // [-] of gas that left

@@ -150,6 +150,14 @@ void check_leaks(const Stove& stove, Checker& check) {
     }
 }
 
+void check_room(const Stove& stove, Checker& check) {
+    check.require(
+        !(stove.site.room_volume > 0) || stove.site.room_loss > 0,
+        {"site.room_volume", "site.room_loss"},
+        "how warm a room gets hangs on what it loses: say site.room_loss too, the heat it "
+        "loses for each degree");
+}
+
 void check_wood(const Stove& stove, const Said& said, Checker& check) {
     const bool wood = !stove.loads.empty() || stove.burn_rate;
     // A source of heat whose value was refused is one all the same.
@@ -196,6 +204,7 @@ void check_stove(const StoveDraft& draft, const Said& said, Problems& problems) 
     check_leaks(draft.stove, check);
     check_fittings(draft.stove, check);
     check_wood(draft.stove, said, check);
+    check_room(draft.stove, check);
     check_moved(draft, said, check);
 }
 

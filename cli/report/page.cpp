@@ -117,6 +117,10 @@ void write_heat(Page& page, const Summary& summary, double duration) {
                  fmt::format("{:.1f} MJ meanwhile; the stove gave {:.0f} % of that",
                              to_megajoules(summary.room_demand),
                              to_percent(summary.heat_to_room / summary.room_demand)));
+    if (summary.room_warmest && summary.room_warmest_time)
+        page.row("room, stove alone", fmt::format("at most {}, {} after lighting",
+                                                  show_temperature(*summary.room_warmest),
+                                                  show_duration(*summary.room_warmest_time)));
 }
 
 void write_books(Page& page, const Summary& summary) {

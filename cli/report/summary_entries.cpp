@@ -101,6 +101,8 @@ std::vector<SummaryEntry> summary_entries(const Summary& summary) {
         {"heat_up_flue_unburnt_mj", to_megajoules(summary.heat_up_flue_unburnt)},
         {"heat_from_room_air_mj", to_megajoules(summary.heat_from_room_air)},
         {"heat_with_smoke_mj", to_megajoules(summary.heat_with_smoke)},
+        {"room_warmest_c", celsius(summary.room_warmest)},
+        {"room_warmest_time_s", plain(summary.room_warmest_time)},
         {"room_demand_mj", to_megajoules(summary.room_demand)},
         {"energy_residual", summary.energy_residual},
         {"mass_residual", summary.mass_residual},

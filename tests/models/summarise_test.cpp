@@ -145,6 +145,17 @@ TEST_SUITE("models/summarise") {
         CHECK(summary.riser_gas_max == 300);
     }
 
+    TEST_CASE("the room is warmest once, and only where its volume is known") {
+        Stove stove = plain_stove();
+        stove.site.room_loss = 100;
+        const auto room = [](double t) { return 300 - std::abs(t - 900) / 100; };
+        CHECK_FALSE(HandMade(31, stove).set("room_temperature", room).summary().room_warmest);
+        stove.site.room_volume = 50;
+        const Summary summary = HandMade(31, stove).set("room_temperature", room).summary();
+        CHECK(summary.room_warmest.value() == 300);
+        CHECK(summary.room_warmest_time.value() == 900);
+    }
+
     TEST_CASE("the room's own need runs all the while") {
         Stove stove = plain_stove();
         stove.site.room_loss = 100;

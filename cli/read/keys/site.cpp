@@ -116,6 +116,13 @@ std::vector<Key> site_keys() {
          .most = 1e5,
          .help = "heat the room loses to outdoors for each degree; 0: not given",
          .field = of<&Stove::site, &Site::room_loss>},
+        {.name = "site.room_volume",
+         .quantity = volume,
+         .fallback = "0 m3",
+         .most = 1e5,
+         .help = "air in the stove's room, floor times height; with site.room_loss it tells how "
+                 "warm the stove alone makes the room, from site.room on; 0: not given",
+         .field = of<&Stove::site, &Site::room_volume>},
     };
 }
 

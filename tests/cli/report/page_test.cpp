@@ -107,6 +107,14 @@ TEST_SUITE("cli/report/page") {
         CHECK_FALSE(says(page_of(sample_summary()), "given by the walls"));
     }
 
+    TEST_CASE("how warm the room gets is told where it is known") {
+        Summary summary = sample_summary();
+        CHECK_FALSE(says(page_of(summary), "stove alone"));
+        summary.room_warmest = 299.15;
+        summary.room_warmest_time = 4800;
+        CHECK(says(page_of(summary), "room, stove alone at most 26 °C, 1 h 20 min after lighting"));
+    }
+
     TEST_CASE("every page carries every caution") {
         for (const std::string_view caution : standing_cautions())
             CHECK(says(page_of(Summary{}), caution));
