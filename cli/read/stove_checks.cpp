@@ -8,6 +8,7 @@
 #include "cli/read/over_time.h"
 #include "cli/read/units.h"
 #include "models/fittings/fittings.h"
+#include "solver/constants.h"
 
 namespace drawwell {
 namespace {
@@ -60,6 +61,10 @@ void check_firebox(const Stove& stove, Checker& check) {
 
 void check_riser(const Stove& stove, Checker& check) {
     const Riser& riser = stove.riser;
+    check.require(
+        !riser.octagonal || riser.bore > 0, {"riser.section", "riser.width", "riser.depth"},
+        "an octagonal riser has a bore, from flat to flat: say riser.bore in place of width "
+        "and depth");
     check.require(riser.top > riser.foot, {"riser.top", "riser.foot"},
                   fmt::format("the riser's top is not above its foot ({})", mm(riser.foot)));
     if (stove.tunnel)
@@ -83,8 +88,10 @@ void check_barrel(const Stove& stove, Checker& check) {
     const Barrel& barrel = *stove.barrel;
     const Riser& riser = stove.riser;
     const double lining = 2 * thickness(riser.lining);
-    const double outside = riser.bore > 0 ? riser.bore + lining
-                                          : std::hypot(riser.width + lining, riser.depth + lining);
+    // From corner to corner.
+    const double outside =
+        riser.bore > 0 ? (riser.bore + lining) / (riser.octagonal ? std::cos(constants::pi / 8) : 1)
+                       : std::hypot(riser.width + lining, riser.depth + lining);
     const double inside = barrel.diameter - 2 * thickness(barrel.shell);
     check.require(
         inside > outside,

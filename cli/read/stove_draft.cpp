@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "cli/read/standard_atmosphere.h"
+#include "models/components/duct_shape.h"
 #include "solver/constants.h"
 
 namespace drawwell {
@@ -39,12 +40,11 @@ void complete(StoveDraft& draft) {
 }
 
 double riser_area(const Riser& riser) {
-    if (riser.bore > 0) return constants::pi / 4 * riser.bore * riser.bore;
-    return riser.width * riser.depth;
+    return riser.bore > 0 || (riser.width > 0 && riser.depth > 0) ? riser_section(riser).area : 0;
 }
 
 double equal_bore(const Riser& riser) {
-    if (riser.bore > 0) return riser.bore;
+    if (riser.bore > 0 && !riser.octagonal) return riser.bore;
     return std::sqrt(riser_area(riser) * 4 / constants::pi);
 }
 

@@ -37,7 +37,7 @@ StoveDraft draft_of(const Stove& stove);
 /// kg.
 void complete(StoveDraft& draft);
 
-/// Riser's and flue's inner section [m2]; 0 if the draft does not say.
+/// The riser's inner section [m2]; 0 if the draft does not say.
 double riser_area(const Riser& riser);
 /// Diameter of a round duct of the riser's inner section [m].
 double equal_bore(const Riser& riser);

@@ -15,6 +15,10 @@ double DuctSection::equivalent_radius() const {
     return perimeter / (2 * pi);
 }
 
+double DuctSection::equal_bore() const {
+    return std::sqrt(4 / pi * area);
+}
+
 DuctSection round_section(double bore) {
     return {.area = pi / 4 * bore * bore,
             .perimeter = pi * bore,
@@ -32,9 +36,20 @@ DuctSection rectangular_section(double width, double depth) {
             .beam_length = mean_beam_length(area, perimeter)};
 }
 
+DuctSection octagonal_section(double across) {
+    const double perimeter = 8 * (std::sqrt(2.0) - 1) * across;
+    const double area = perimeter * across / 4;
+    return {.area = area,
+            .perimeter = perimeter,
+            .hydraulic_diameter = across,
+            .laminar_constant = 4 * 15.412,
+            .beam_length = mean_beam_length(area, perimeter)};
+}
+
 DuctSection riser_section(const Riser& riser) {
-    return riser.bore > 0 ? round_section(riser.bore)
-                          : rectangular_section(riser.width, riser.depth);
+    if (riser.bore > 0)
+        return riser.octagonal ? octagonal_section(riser.bore) : round_section(riser.bore);
+    return rectangular_section(riser.width, riser.depth);
 }
 
 GasCellShape duct_cell(const DuctSection& section, double length, double rise) {

@@ -15,11 +15,17 @@ struct DuctSection {
 
     /// Radius [m] of a round duct with this perimeter, for conduction through its wall.
     double equivalent_radius() const;
+    /// Diameter [m] of a round duct of this area.
+    double equal_bore() const;
 };
 
 DuctSection round_section(double bore);
 DuctSection rectangular_section(double width, double depth);
-/// The riser's, round or not.
+/// A regular octagon, `across` [m] from flat to flat: 8 tan(22.5 deg) of them round it,
+/// hydraulically as wide as across. Laminar friction 4 x 15.412 (Fanning), Shah and London, from
+/// memory.
+DuctSection octagonal_section(double across);
+/// The riser's, whatever its shape; the one place that knows it.
 DuctSection riser_section(const Riser& riser);
 
 /// An empty gas cell of a duct.

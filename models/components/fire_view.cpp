@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "models/components/duct_shape.h"
 #include "models/laws/enclosure.h"
 #include "solver/constants.h"
 
@@ -139,9 +140,8 @@ FireView riser_view(const StoveBuilder& builder) {
     const Layout& layout = builder.layout;
     const Riser& riser = stove.riser;
     const double foot = stove.axis_height();
-    // A slot counts as a bore of its area: our choice.
-    const double radius =
-        riser.bore > 0 ? riser.bore / 2 : std::sqrt(riser.width * riser.depth / constants::pi);
+    // A riser that is not round counts as a bore of its area: our choice.
+    const double radius = riser_section(riser).equal_bore() / 2;
     FireView view = bore_view(layout.riser_inside, foot, radius);
     if (!layout.plate.solids.empty())
         add_rings_above(view,

@@ -49,8 +49,7 @@ void add_flue(StoveBuilder& builder) {
         });
     const auto& sections = stove.flue.sections;
     if (sections.empty()) {
-        const double area = stove.riser.bore > 0 ? round_section(stove.riser.bore).area
-                                                 : stove.riser.width * stove.riser.depth;
+        const double area = riser_section(stove.riser).area;
         layout.flue.push_back(builder.add_passage("outlet", layout.outlet, layout.terminal,
                                                   opening(area, exit_loss())));
         return;

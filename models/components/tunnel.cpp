@@ -10,14 +10,10 @@
 namespace drawwell {
 namespace {
 
-double riser_area(const Riser& riser) {
-    return riser.bore > 0 ? round_section(riser.bore).area : riser.width * riser.depth;
-}
-
 /// The port and the bend into the riser, both at the tunnel's end.
 void add_port(StoveBuilder& builder, double tunnel_area, GasPassageShape& shape) {
     const Stove& stove = builder.stove;
-    const double into = riser_area(stove.riser);
+    const double into = riser_section(stove.riser).area;
     shape.losses.push_back(
         {.at_end = true, .area = into, .bend = mitre_bend_loss(constants::pi / 2)});
     // Without a port, the narrower of tunnel and riser is the opening between them.

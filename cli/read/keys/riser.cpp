@@ -33,7 +33,7 @@ std::vector<Key> riser_keys() {
          .fallback = "none: a slot",
          .least = 0.02,
          .most = 1,
-         .help = "inside diameter of a round riser",
+         .help = "inside diameter of a round riser; of an octagonal one, from flat to flat",
          .field = of<&Stove::riser, &Riser::bore>},
         {.name = "riser.width",
          .quantity = length,
@@ -42,6 +42,14 @@ std::vector<Key> riser_keys() {
          .most = 3,
          .help = "inside width of a square riser or slot, instead of riser.bore",
          .field = of<&Stove::riser, &Riser::width>},
+        {.name = "riser.section",
+         .kind = Kind::choice,
+         .fallback = "round",
+         .choices = {"round", "octagonal"},
+         .help = "shape of a riser that has a bore: eight boards or bricks make an octagon, 5 % "
+                 "more section than a round one of its bore; what follows from the bore by default "
+                 "then takes that of a round riser of its section",
+         .field = of<&Stove::riser, &Riser::octagonal>},
         {.name = "riser.depth",
          .quantity = length,
          .fallback = "none: round",

@@ -28,6 +28,36 @@ TEST_SUITE("models/components/duct_shape") {
         CHECK(turned.laminar_constant == near(slot.laminar_constant, 1e-9));
     }
 
+    TEST_CASE("an octagon lies between the circle in it and the square round it") {
+        const DuctSection eight = octagonal_section(0.2), round = round_section(0.2),
+                          square = rectangular_section(0.2, 0.2);
+        // 2 (sqrt 2 - 1) d^2 and 8 (sqrt 2 - 1) d: geometry.
+        CHECK(eight.area == near(0.828427 * 0.04, 1e-6));
+        CHECK(eight.perimeter == near(3.313708 * 0.2, 1e-6));
+        CHECK(4 * eight.area / eight.perimeter == near(eight.hydraulic_diameter, 1e-12));
+        for (double DuctSection::*figure : {&DuctSection::area, &DuctSection::perimeter}) {
+            CHECK(eight.*figure > round.*figure);
+            CHECK(eight.*figure < square.*figure);
+        }
+        CHECK(eight.laminar_constant < round.laminar_constant);
+        CHECK(eight.laminar_constant > square.laminar_constant);
+        CHECK(eight.beam_length == near(0.18, 1e-9));  // 0.9 of 4 A/P
+        CHECK(eight.equal_bore() > 0.2);
+        CHECK(round_section(eight.equal_bore()).area == near(eight.area, 1e-12));
+    }
+
+    TEST_CASE("the riser is round, octagonal or of width and depth") {
+        Riser riser;
+        riser.bore = 0.15;
+        CHECK(riser_section(riser).area == near(round_section(0.15).area, 1e-12));
+        riser.octagonal = true;
+        CHECK(riser_section(riser).area == near(octagonal_section(0.15).area, 1e-12));
+        riser.bore = 0;
+        riser.width = 0.3;
+        riser.depth = 0.1;
+        CHECK(riser_section(riser).area == near(0.03, 1e-12));
+    }
+
     TEST_CASE("an opening costs its loss and nothing else") {
         const GasPassageShape shape = opening(0.005, 2.5);
         CHECK_FALSE(shape.friction);
