@@ -13,7 +13,8 @@ namespace {
 constexpr double usual_cell = 0.3;  // [m]
 constexpr double fewest_cells = 2, most_cells = 10;
 
-/// What is lost where a section begins: into the flue, or from one bore to another round a bend.
+/// What is lost where a section begins: into the flue, or from one bore to another round a bend or
+/// through a tee.
 void add_entry(const FlueSection& section, const FlueSection* before, bool after_barrel,
                GasPassageShape& shape) {
     const double area = round_section(section.bore).area;
@@ -34,6 +35,7 @@ void add_entry(const FlueSection& section, const FlueSection* before, bool after
         entry.forward = ratio > 1 ? widening : narrowing;
         entry.reverse = ratio > 1 ? narrowing : widening;
     }
+    if (section.tee) entry.bend = tee_side_loss();
     shape.losses.push_back(entry);
 }
 

@@ -32,6 +32,10 @@ double mitre_bend_loss(double angle) {
     return s * (0.42 + 2.56 * s * s);
 }
 
+double tee_side_loss() {
+    return 1.2;
+}
+
 double slow_bend_factor(double reynolds) {
     return std::pow(2e5 / std::clamp(reynolds, 100.0, 2e5), 0.2);
 }

@@ -18,6 +18,12 @@ double exit_loss();
 /// multiplies it by slow_bend_factor. InputError outside.
 double mitre_bend_loss(double angle);
 
+/// From a tee's run into its side branch or back, on the branch, all of one bore, for fast flow:
+/// +-0.2. Between ASHRAE's 1.25 for a chimney's tee and Crane's 60 f_T = 1.08 for a bore of 100 mm,
+/// both from memory. Slow flow multiplies it as a mitre bend's, our choice: or else a tee would
+/// draw better than the right angle that it is.
+double tee_side_loss();
+
 /// What slow flow makes of a mitre bend's loss: (2e5 / Re)^0.2, Blevins (read in `fluids`), held
 /// below Re 100; 1 above 2e5. It gives 2.5 for a right angle at Re 5000, where Hooper's two-K
 /// method has 1.6 and Blevins' own table 2.3: stoves run where the sources differ most.

@@ -137,8 +137,17 @@ std::vector<Key> flue_keys() {
          .fallback = "by its direction",
          .derive = bend,
          .most = constants::pi,
-         .help = "angle of the bend before the section",
+         .help = "angle of the bend before the section; not used at a tee",
          .field = named<&FlueSection::entry_angle>},
+        {.name = "flue.NAME.entry",
+         .kind = Kind::choice,
+         .fallback = "bend",
+         .choices = {"bend", "tee"},
+         .help =
+             "how the gas comes into the section: round a bend, or by the side of a tee, whose "
+             "blind end catches soot and water and opens for sweeping; a tee costs as much draw "
+             "as a right angle",
+         .field = named<&FlueSection::tee>},
     };
 }
 
