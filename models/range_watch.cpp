@@ -76,7 +76,7 @@ RangeWatch::RangeWatch(const Stove& stove, const Library& library, const BuiltSt
         const std::string& name = built.network.outside[f].name;
         if (name == "plate")
             outer_.push_back({f, &natural_up_range, stove.plate->diameter / 4, Answer::plate});
-        else if (name == "barrel")
+        else if (name == "barrel" || name == "barrel jacket")
             outer_.push_back({f, &natural_vertical_range, stove.barrel->height});
         for (const FlueSection& section : stove.flue.sections)
             if (name == "flue." + section.name && std::abs(section.rise) > section.length / 2)

@@ -7,13 +7,15 @@
 namespace drawwell {
 namespace {
 
-/// Whether a key is left unsaid: another says the same, or its zero means that it is absent.
+/// Whether a key is left unsaid: another says the same, its zero means that it is absent, or it
+/// places what is absent.
 bool is_unsaid(const std::string& full, const Value& value, const StoveDraft& draft) {
     const std::string table = table_of(full);
     const auto ends = [&](std::string_view member) { return full == table + std::string(member); };
     if (full == "site.altitude" || full == "flue.order") return true;
     if (table.starts_with("flue.") && ends(".rise"))
         return draft.direction.contains(table.substr(table.find('.') + 1));
+    if (full.starts_with("barrel.jacket_")) return draft.stove.barrel->jacket.empty();
     const double* number = std::get_if<double>(&value);
     const bool may_be_absent = full == "riser.bore" || full == "riser.width" ||
                                full == "riser.depth" || full == "flue.outlet" ||

@@ -114,6 +114,25 @@ void check_barrel(const Stove& stove, Checker& check) {
                   fmt::format("the plate does not cover the barrel ({} inside)", mm(inside)));
 }
 
+void check_jacket(const Stove& stove, const Said& said, Checker& check) {
+    for (const std::string key : {"barrel.jacket_from", "barrel.jacket_to"})
+        check.require(!said.entries.contains(key) || said.entries.contains("barrel.jacket"), {key},
+                      "there is no jacket to place: say barrel.jacket, its layers");
+    if (!stove.barrel || !stove.plate || stove.barrel->jacket.empty()) return;
+    const Barrel& barrel = *stove.barrel;
+    check.require(barrel.jacket_from < barrel.jacket_to, {"barrel.jacket_from", "barrel.jacket_to"},
+                  fmt::format("the jacket's lower edge, at {}, is not below its upper one, at {}",
+                              mm(barrel.jacket_from), mm(barrel.jacket_to)));
+    const double foot = stove.barrel_foot(), top = stove.plate->underside;
+    check.require(barrel.jacket_from >= foot - 1e-9,
+                  {"barrel.jacket_from", "barrel.height", "plate.underside"},
+                  fmt::format("the jacket reaches down to {}, below the barrel's foot at {}",
+                              mm(barrel.jacket_from), mm(foot)));
+    check.require(barrel.jacket_to <= top + 1e-9, {"barrel.jacket_to", "plate.underside"},
+                  fmt::format("the jacket reaches up to {}, above the barrel's top at {}",
+                              mm(barrel.jacket_to), mm(top)));
+}
+
 void check_flue(const Stove& stove, Checker& check) {
     for (const FlueSection& section : stove.flue.sections) {
         const std::string prefix = "flue." + section.name + ".";
@@ -207,6 +226,7 @@ void check_stove(const StoveDraft& draft, const Said& said, Problems& problems) 
     check_firebox(draft.stove, check);
     check_riser(draft.stove, check);
     check_barrel(draft.stove, check);
+    check_jacket(draft.stove, said, check);
     check_flue(draft.stove, check);
     check_leaks(draft.stove, check);
     check_fittings(draft.stove, check);

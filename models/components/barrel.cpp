@@ -9,6 +9,7 @@
 #include "models/laws/enclosure.h"
 #include "models/laws/friction.h"
 #include "solver/constants.h"
+#include "solver/errors.h"
 
 namespace drawwell {
 namespace {
@@ -22,34 +23,83 @@ constexpr double seat_conductance = 200, seat_width = 0.01;
 /// One ring of barrel wall.
 struct Hoop {
     double from = 0, to = 0;  // [m] heights
-    SolidId face{}, back{};
+    SolidId face{}, shell{};  // at the gas, and outermost of the shell
+    SolidId back{};           // outermost, of the jacket where there is one
     double back_area = 0, emissivity = 0;
+    bool in_jacket = false;
 };
+
+/// Hoops whose middle lies in the jacket have it all the way.
+bool in_jacket(const Barrel& barrel, double height) {
+    return !barrel.jacket.empty() && height > barrel.jacket_from && height < barrel.jacket_to;
+}
 
 Hoop add_hoop(StoveBuilder& builder, double from, double to) {
     const Stove& stove = builder.stove;
-    const double radius = stove.barrel->diameter / 2 - thickness(stove.barrel->shell);
+    const Barrel& barrel = *stove.barrel;
+    const double radius = barrel.diameter / 2 - thickness(barrel.shell);
+    const bool jacket = in_jacket(barrel, (from + to) / 2);
+    BuildUp layers = barrel.shell;
+    if (jacket) layers.insert(layers.end(), barrel.jacket.begin(), barrel.jacket.end());
     const Wall wall =
         add_wall(builder, {.name = "barrel." + std::to_string(builder.layout.barrel.solids.size()),
-                           .layers = stove.barrel->shell,
+                           .layers = std::move(layers),
                            .face_area = 2 * pi * radius * (to - from),
                            .face_radius = radius,
                            .temperature = stove.site.room,
                            .held_face = {}});
+    const SolidId shell = wall.layer_backs[barrel.shell.size() - 1];
     // From the top down: the steel conducts along itself.
     const auto& above = builder.layout.barrel;
     if (!above.solids.empty()) {
-        const double section = 2 * pi * radius * thickness(stove.barrel->shell);
+        const double section = 2 * pi * radius * thickness(barrel.shell);
         const double apart = above.position.back() - (from + to) / 2;
         builder.network.links.push_back({.a = above.solids.back(),
-                                         .b = wall.back,
+                                         .b = shell,
                                          .shape_a = section / (apart / 2),
                                          .shape_b = section / (apart / 2)});
     }
-    builder.layout.barrel.solids.push_back(wall.back);
+    builder.layout.barrel.solids.push_back(shell);
     builder.layout.barrel.position.push_back((from + to) / 2);
-    return {from, to, wall.face, wall.back, wall.back_area, wall.back_emissivity};
+    return {from, to, wall.face, shell, wall.back, wall.back_area, wall.back_emissivity, jacket};
 }
+
+/// The hoops' outer faces: bare shell and jacket each have an emissivity of their own.
+class Outside {
+  public:
+    explicit Outside(const Barrel& barrel)
+        : shell_{.name = "barrel",
+                 .solids = {},
+                 .area = {},
+                 .facing = Facing::upright_pipe,
+                 .length = barrel.height,
+                 .diameter = barrel.diameter},
+          jacket_(shell_) {
+        jacket_.name = "barrel jacket";
+        jacket_.diameter += 2 * thickness(barrel.jacket);
+    }
+
+    void note(const Hoop& hoop) {
+        OuterFace& face = hoop.in_jacket ? jacket_ : shell_;
+        face.solids.push_back(hoop.back);
+        face.area.push_back(hoop.back_area);
+        face.emissivity = hoop.emissivity;
+    }
+
+    /// InputError: a jacket that reaches no hoop's middle.
+    void add_to(StoveBuilder& builder) && {
+        const Barrel& barrel = *builder.stove.barrel;
+        if (!barrel.jacket.empty() && jacket_.solids.empty())
+            throw InputError(
+                "barrel.jacket is lower than the stretches that the barrel is divided into, and "
+                "lies between the middles of two: make it higher, or raise burn.refine");
+        for (OuterFace* face : {&shell_, &jacket_})
+            if (!face->solids.empty()) add_outer_face(builder, std::move(*face));
+    }
+
+  private:
+    OuterFace shell_, jacket_;
+};
 
 }  // namespace
 
@@ -65,19 +115,9 @@ void add_barrel(StoveBuilder& builder) {
     const double bore_radius = riser_section(stove.riser).equivalent_radius();
     const double skin_radius = bore_radius + thickness(stove.riser.lining);
 
-    OuterFace outside{.name = "barrel",
-                      .solids = {},
-                      .area = {},
-                      .facing = Facing::upright_pipe,
-                      .length = barrel.height,
-                      .diameter = barrel.diameter};
-    const auto note = [&](const Hoop& hoop) {
-        outside.solids.push_back(hoop.back);
-        outside.area.push_back(hoop.back_area);
-        outside.emissivity = hoop.emissivity;
-    };
+    Outside outside(barrel);
     const Hoop crown = add_hoop(builder, top, lid);
-    note(crown);
+    outside.note(crown);
 
     // The space round the riser, from its top down to the outlet; each gas cell lies between a
     // stretch of the riser's skin and one of barrel.
@@ -95,7 +135,7 @@ void add_barrel(StoveBuilder& builder) {
         const double lower = 2 * layout.riser_skin.position[i] - upper;
         const Hoop hoop = add_hoop(builder, lower, upper);
         if (layout.barrel.solids.size() == 2) second = hoop;
-        note(hoop);
+        outside.note(hoop);
         const double skin_area = 2 * pi * skin_radius * (upper - lower);
         const double wall_area = 2 * pi * radius * (upper - lower);
         const double exchange =
@@ -124,7 +164,7 @@ void add_barrel(StoveBuilder& builder) {
     // The gas that turns down at the barrel's edge washes the crown as it does the first hoop.
     shape.cells.front().faces.push_back(
         {index(crown.face), 2 * pi * radius * (lid - top), sooted_emissivity});
-    add_outer_face(builder, std::move(outside));
+    std::move(outside).add_to(builder);
 
     // The lid sits on the barrel's rim.
     std::size_t seat = 0;
@@ -132,7 +172,7 @@ void add_barrel(StoveBuilder& builder) {
         ++seat;
     builder.network.links.push_back(
         {.a = layout.plate.solids[seat],
-         .b = crown.back,
+         .b = crown.shell,
          .shape_a = 1e9,
          .shape_b = 1e9,
          .contact = 1 / (seat_conductance * 2 * pi * radius * seat_width)});

@@ -67,6 +67,7 @@ Wall add_wall(StoveBuilder& builder, const WallShape& shape) {
             node_before = node;
             depth += width;
         }
+        wall.layer_backs.push_back(wall.back);
     }
     wall.back_area = area_at(shape, depth);
     wall.face_emissivity = builder.material(shape.layers.front().material).emissivity;

@@ -26,7 +26,8 @@ inline constexpr double sooted_emissivity = 0.95;
 /// so that its temperature is the surface's; a metal sheet is one cell with both faces.
 struct Wall {
     SolidId face{}, back{};
-    double back_area = 0;  // [m2]
+    std::vector<SolidId> layer_backs;  // outermost cell of each layer
+    double back_area = 0;              // [m2]
     double face_emissivity = 0, back_emissivity = 0;
 };
 

@@ -49,6 +49,41 @@ TEST_SUITE("models/burn") {
                   .epsilon(3e-3));  // heating values are of 25 degC, the ground state is outdoors
     }
 
+    TEST_CASE("a jacket round the barrel keeps heat from the room and in the exit gas") {
+        const auto burn = [](std::initializer_list<std::string> sets) {
+            const BurnOutcome outcome = burn_sample(sets);
+            CHECK(outcome.summary.energy_residual < 1e-3);
+            return outcome.summary;
+        };
+        const Summary bare = burn({}),
+                      half = burn({"barrel.jacket=blanket", "barrel.jacket_from=450 mm"}),
+                      whole = burn({"barrel.jacket=blanket"});
+        CHECK(half.heat_to_room < bare.heat_to_room);
+        CHECK(whole.heat_to_room < half.heat_to_room);
+        REQUIRE(bare.exit_gas_mean);
+        CHECK(*half.exit_gas_mean > *bare.exit_gas_mean);
+        CHECK(*whole.exit_gas_mean > *half.exit_gas_mean);
+        CHECK(*whole.barrel_foot_max > *bare.barrel_foot_max);
+    }
+
+    TEST_CASE("the room's column follows the heat it is given") {
+        const BurnOutcome fixed = burn_sample({"burn.duration=30 min"}),
+                          warmed = burn_sample({"burn.duration=30 min", "site.room_loss=150 W/K",
+                                                "site.room_volume=60 m3"});
+        CHECK_FALSE(fixed.summary.room_warmest);
+        CHECK(least(fixed.results, "room_temperature") ==
+              largest(fixed.results, "room_temperature"));
+        REQUIRE(warmed.summary.room_warmest);
+        CHECK(largest(warmed.results, "room_temperature") == *warmed.summary.room_warmest);
+        CHECK(value_at(warmed.results, "room_temperature", 0) ==
+              value_at(fixed.results, "room_temperature", 0));
+        // The room is cold at first, then the stove's kilowatts warm it: no colder than outdoors.
+        CHECK(least(warmed.results, "room_temperature") <
+              largest(warmed.results, "room_temperature"));
+        // It does not act back on the stove.
+        CHECK(warmed.summary.heat_to_room == fixed.summary.heat_to_room);
+    }
+
     TEST_CASE("half the flue's height takes a good part of the spare draw one hour in") {
         const auto spare = [](const std::string& length) {
             const BurnOutcome burn = burn_sample(

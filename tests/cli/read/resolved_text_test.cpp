@@ -47,11 +47,25 @@ TEST_SUITE("cli/read/resolved_text") {
         check_round_trip(read(
             "title = 'quote \" and \\ stroke'\n[riser]\nwidth='1.5 m'\ndepth='0.3 m'\ntop='2 m'\n"
             "wall_temperature='60 °C'\n"));
+        check_round_trip(read(small_stove, {"riser.lining=board", "riser.section=octagonal",
+                                            "barrel.jacket=blanket", "barrel.jacket_from=300 mm",
+                                            "flue.stack.wall=twin_wall", "flue.stack.entry=tee",
+                                            "site.room_loss=150 W/K", "site.room_volume=50 m3"}));
         check_round_trip(read(embedded_data("stoves/allotment-kitchen.toml")));
         check_round_trip(read(embedded_data("stoves/workshop.toml")));
         check_round_trip(read(embedded_data("stoves/workshop-kitchen.toml")));
         for (const char* sample : {"kitchen-window", "workshop-bench", "workshop-ducted"})
             check_round_trip(read(embedded_data("stoves/" + std::string(sample) + ".toml")));
+    }
+
+    TEST_CASE("a build-up is written as its layers, a jacket's heights only where there is one") {
+        const std::string text =
+            resolved_text(read(small_stove, {"riser.lining=board", "barrel.jacket=blanket"}));
+        CHECK(text.find("lining = [\"25 mm aes_board\", \"1 mm stainless_304\"]") !=
+              std::string::npos);
+        CHECK(text.find("\"board\"") == std::string::npos);
+        CHECK(text.find("jacket_from") != std::string::npos);
+        CHECK(resolved_text(read(small_stove)).find("jacket") == std::string::npos);
     }
 
     TEST_CASE("what changes during a burn reads back to the same stove") {

@@ -166,4 +166,56 @@ TEST_SUITE("cli/read/stove_checks") {
         CHECK(problems_of(with("\"400 mm\"", "nan")).size() == 1);
         CHECK(problems_of(std::string(small_stove) + "side = \"1 kg\"\n").size() == 1);
     }
+
+    TEST_CASE("a jacket that is upside down, off the barrel, or none, is refused") {
+        CHECK(only_problem(
+            problems_of(small_stove, {"barrel.jacket=blanket", "barrel.jacket_from=600 mm",
+                                      "barrel.jacket_to=400 mm"}),
+            "--set barrel.jacket_from=600 mm: ", "is not below its upper one, at 400 mm"));
+        CHECK(only_problem(
+            problems_of(small_stove, {"barrel.jacket=blanket", "barrel.jacket_from=20 mm"}),
+            "--set barrel.jacket_from=20 mm: ", "below the barrel's foot at"));
+        CHECK(only_problem(
+            problems_of(small_stove, {"barrel.jacket=blanket", "barrel.jacket_to=1.5 m"}),
+            "--set barrel.jacket_to=1.5 m: ", "above the barrel's top at"));
+        CHECK(only_problem(problems_of(small_stove, {"barrel.jacket_to=500 mm"}),
+                           "--set barrel.jacket_to=500 mm: ", "there is no jacket to place"));
+        const Stove whole = read(small_stove, {"barrel.jacket=blanket"});
+        CHECK(whole.barrel->jacket_from == whole.barrel_foot());
+        CHECK(whole.barrel->jacket_to == whole.plate->underside);
+        CHECK(problems_of(small_stove, {"barrel.jacket=blanket", "barrel.jacket_from=300 mm"})
+                  .empty());
+        std::string bare =
+            with("[barrel]\ndiameter = \"400 mm\"\nheight = \"620 mm\"\n[plate]\n", "");
+        CHECK_FALSE(problems_of(bare, {"barrel.jacket=blanket"}).empty());
+    }
+
+    TEST_CASE("an octagon's corners reach farther than a round riser's wall") {
+        // 177 mm from flat to flat outside are 191.6 mm from corner to corner.
+        CHECK(problems_of(with("\"400 mm\"", "\"185 mm\"")).empty());
+        CHECK(only_problem(
+            problems_of(with("\"400 mm\"", "\"185 mm\""), {"riser.section=octagonal"}),
+            "s.toml:10:1: barrel.diameter = \"185 mm\": ", "than the riser outside (191.6 mm)"));
+        const Stove eight = read(small_stove, {"riser.section=octagonal"});
+        CHECK(eight.riser.octagonal);
+        CHECK(eight.flue.sections[0].bore > eight.riser.bore);  // of the octagon's section
+        CHECK_FALSE(read(small_stove).riser.octagonal);
+        const std::string slot =
+            with("bore = \"125 mm\"", "width = \"125 mm\"\ndepth = \"125 mm\"");
+        CHECK(only_problem(problems_of(slot, {"riser.section=octagonal"}),
+                           "--set riser.section=octagonal: ", "has a bore"));
+    }
+
+    TEST_CASE("a section that begins at a tee says so") {
+        CHECK(read(small_stove, {"flue.stack.entry=tee"}).flue.sections[1].tee);
+        CHECK_FALSE(read(small_stove).flue.sections[1].tee);
+        CHECK_FALSE(problems_of(small_stove, {"flue.stack.entry=te"}).empty());
+    }
+
+    TEST_CASE("a room's volume without what it loses is refused") {
+        CHECK(only_problem(problems_of(small_stove, {"site.room_volume=50 m3"}),
+                           "--set site.room_volume=50 m3: ", "say site.room_loss too"));
+        CHECK(read(small_stove, {"site.room_volume=50 m3", "site.room_loss=150 W/K"})
+                  .site.room_volume == 50);
+    }
 }

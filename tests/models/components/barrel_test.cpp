@@ -1,8 +1,11 @@
 #include <doctest/doctest.h>
 
 #include <algorithm>
+#include <cmath>
+#include <vector>
 
 #include "models/components/parts.h"
+#include "solver/errors.h"
 #include "tests/models/plain_stove.h"
 #include "tests/near.h"
 
@@ -109,6 +112,91 @@ TEST_SUITE("models/components/barrel") {
         const auto at = static_cast<std::size_t>(ring - layout.plate.solids.begin());
         CHECK(layout.plate_edge[at] < 0.1988);
         CHECK(layout.plate_edge[at + 1] > 0.1988 - 1e-9);
+    }
+
+    TEST_CASE("a jacket wraps the hoops whose middle it reaches, and has a face of its own") {
+        Workshop plain;
+        build_to_barrel(plain);
+        Stove stove = plain_stove();
+        stove.barrel->jacket = {{"board", 0.03}, {"brick", 0.01}};
+        stove.barrel->jacket_from = 0.3;
+        stove.barrel->jacket_to = 0.6;
+        Workshop shop(stove);
+        build_to_barrel(shop);
+        const auto &bare = plain.builder.layout.barrel, &layout = shop.builder.layout.barrel;
+        CHECK(layout.position == bare.position);
+        double wrapped = 0;  // [m] of height
+        // What is told of the barrel is steel all the way.
+        for (const SolidId solid : layout.solids)
+            CHECK(shop.builder.layout.material[index(solid)] == "sheet");
+        const OutsideFace *shell = shop.face("barrel"), *jacket = shop.face("barrel jacket");
+        REQUIRE(shell != nullptr);
+        REQUIRE(jacket != nullptr);
+        for (std::size_t k = 0; k < jacket->solids.size(); ++k) {
+            CHECK(shop.builder.layout.material[index(jacket->solids[k])] == "brick");
+            wrapped += jacket->area[k] / (2 * pi * 0.24);
+        }
+        const auto reached = std::count_if(bare.position.begin(), bare.position.end(),
+                                           [](double at) { return at > 0.3 && at < 0.6; });
+        CHECK(static_cast<std::ptrdiff_t>(jacket->solids.size()) == reached);
+        CHECK(jacket->solids.size() + shell->solids.size() == bare.solids.size());
+        CHECK(sum_of(shell->area) == near(2 * pi * 0.2 * (0.62 - wrapped), 1e-9));
+        // Whole hoops: each edge at most half of one, 82 mm, off.
+        CHECK(std::abs(wrapped - 0.3) < 0.083);
+        CHECK(shop.mass("barrel.") > plain.mass("barrel.") + 1);
+    }
+
+    TEST_CASE("a jacket's hoops stay joined along the steel, as bare ones are") {
+        Workshop plain;
+        build_to_barrel(plain);
+        Stove stove = plain_stove();
+        stove.barrel->jacket = {{"board", 0.03}};
+        stove.barrel->jacket_from = 0.4;
+        stove.barrel->jacket_to = 0.77;
+        Workshop shop(stove);
+        build_to_barrel(shop);
+        const auto along = [](const Workshop& of) {
+            const auto& hoops = of.builder.layout.barrel.solids;
+            std::vector<double> shapes;
+            for (std::size_t i = 1; i < hoops.size(); ++i)
+                for (const auto& link : of.builder.network.links)
+                    if (link.a == hoops[i - 1] && link.b == hoops[i])
+                        shapes.push_back(link.shape_a);
+            return shapes;
+        };
+        CHECK(along(plain).size() == plain.builder.layout.barrel.solids.size() - 1);
+        CHECK(along(shop) == along(plain));
+        // And the lid still sits on steel.
+        CHECK(std::count_if(shop.builder.network.links.begin(), shop.builder.network.links.end(),
+                            [&](const auto& link) {
+                                return link.b == shop.builder.layout.barrel.solids.front() &&
+                                       link.contact > 0;
+                            }) == 1);
+    }
+
+    TEST_CASE("a jacket of no layers changes nothing, and one too low for a hoop is refused") {
+        Workshop plain;
+        build_to_barrel(plain);
+        Stove stove = plain_stove();
+        stove.barrel->jacket_from = 0.3;
+        stove.barrel->jacket_to = 0.6;
+        Workshop shop(stove);
+        build_to_barrel(shop);
+        CHECK(shop.builder.network.solids.size() == plain.builder.network.solids.size());
+        CHECK(shop.builder.network.links.size() == plain.builder.network.links.size());
+        CHECK(shop.face("barrel jacket") == nullptr);
+        stove.barrel->jacket = {{"board", 0.03}};
+        stove.barrel->jacket_from = plain.builder.layout.barrel.position[3] + 0.001;
+        stove.barrel->jacket_to = stove.barrel->jacket_from + 0.02;
+        Workshop low(stove);
+        CHECK_THROWS_AS(build_to_barrel(low), InputError);
+        // All of it wrapped, nothing is left bare.
+        stove.barrel->jacket_from = 0.15;
+        stove.barrel->jacket_to = 0.77;
+        Workshop whole(stove);
+        build_to_barrel(whole);
+        CHECK(whole.face("barrel") == nullptr);
+        CHECK(sum_of(whole.face("barrel jacket")->area) == near(2 * pi * 0.23 * 0.62, 1e-9));
     }
 
     TEST_CASE("without a barrel the gas goes from the riser straight on") {
