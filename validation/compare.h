@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cmath>
 #include <string>
 
 namespace drawwell {
@@ -18,5 +19,10 @@ void compare(const Comparison& comparison);
 
 /// Adds the row without failing: a miss that is known and that the case's README explains.
 void show(const Comparison& comparison);
+
+/// How far a value is from its reference, as a share of that [-].
+inline double share_off(double value, double reference) {
+    return std::abs(value / reference - 1);
+}
 
 }  // namespace drawwell
