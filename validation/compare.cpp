@@ -8,6 +8,16 @@
 #include <fstream>
 
 namespace drawwell {
+namespace {
+
+Comparison as_share(const Beside& beside) {
+    return {beside.name,
+            fmt::format("{}: {:.4g}, drawwell {:.4g}, share apart [-]", beside.metric,
+                        beside.source, beside.value),
+            share_off(beside.value, beside.source), beside.limit};
+}
+
+}  // namespace
 
 void show(const Comparison& comparison) {
     const bool holds = comparison.value <= comparison.limit;
@@ -25,6 +35,14 @@ void compare(const Comparison& comparison) {
     REQUIRE(std::isfinite(comparison.value));
     show(comparison);
     CHECK(comparison.value <= comparison.limit);
+}
+
+void compare_beside(const Beside& beside) {
+    compare(as_share(beside));
+}
+
+void show_beside(const Beside& beside) {
+    show(as_share(beside));
 }
 
 }  // namespace drawwell
