@@ -45,6 +45,10 @@ TEST_SUITE("quick") {
         show_beside({name, "EN 13384-1, 1 mm rough, Re 5000, the same", 18.42,
                      duct_nusselt_mean(5000, 0.7, 5 / 0.15), 0.1});
 
+        // What entering adds to a long duct's mean: 1 + (D/L)^(2/3).
+        compare_beside({name, "entry, ten diameters over a long duct, Re 1e4",
+                        1 + std::pow(10, -2.0 / 3), duct_nusselt_mean(1e4, 0.7, 10) / fast, 1e-3});
+
         // The space round the riser: the program takes a duct of its hydraulic diameter.
         const double slow = duct_nusselt_mean(1000, 0.7, long_duct);
         show_beside({name, "laminar annulus of 0.5, inner wall", 5.74, slow, 0.1});

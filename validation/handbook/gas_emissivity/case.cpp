@@ -22,10 +22,10 @@ double leckner(double t, double water, double dioxide, double way) {
     return leckner_emissivity({t, water * bar, dioxide * bar, way});
 }
 
-/// What a black wall gets by radiation [W/(m2 K)] from nitrogen with those shares of vapour and
+/// What a wall gets by radiation [W/(m2 K)] from nitrogen with those shares of vapour and
 /// dioxide, by the program's passage: its conductance less that of the same gas without depth.
 double radiation_in_passage(double gas_temperature, double wall, double water, double dioxide,
-                            double way) {
+                            double way, double wall_emissivity = 1) {
     const auto conductance = [&](double beam) {
         GasBench bench(300);
         Composition y{};
@@ -40,7 +40,8 @@ double radiation_in_passage(double gas_temperature, double wall, double water, d
         const std::size_t held = bench.add_wall(wall);
         GasPassageShape shape = plain_duct(0.15, 0.1, 0, 1);
         shape.cells[0].beam_length = beam;
-        shape.cells[0].faces.push_back({held, 1e-4, 1.0});  // too little to cool the gas
+        shape.cells[0].faces.push_back(
+            {held, 1e-4, wall_emissivity});  // too little to cool the gas
         bench.add_passage(bench.room, bench.outdoors, std::move(shape), true);
         const Network network = finish(std::move(bench.network));
         const Topology topology = find_topology(network);
@@ -96,5 +97,10 @@ TEST_SUITE("quick") {
                                         100 * water, 100 * dioxide),
                             exact, radiation_in_passage(gas, wall, water, dioxide, 0.135), 0.15});
         }
+        // (e + 1)/2 for a gray wall, as the worked solution has it.
+        compare_beside({name, "gray wall of 0.8 over a black one", 0.9,
+                        radiation_in_passage(gas, wall, 0.1, 0.1, 0.135, 0.8) /
+                            radiation_in_passage(gas, wall, 0.1, 0.1, 0.135),
+                        1e-3});
     }
 }
