@@ -74,6 +74,10 @@ TEST_SUITE("quick") {
                             0.15});
         }
         compare({name, "Leckner's formula against six values [-]", own, 2e-3});
+        for (const double t : {473.0, 523.0})  // in a flue: colder than the program's law goes
+            compare_beside({name, fmt::format("Leckner, {:.0f} K, wood gas in 150 mm", t),
+                            leckner(t, 0.0968, 0.0924, 0.135), gas_emissivity(t, 0.1892 * 0.135),
+                            0.15});
         compare_beside({name, "Hottel's charts, 790 K, dioxide 0.0114, water 0.0228 atm m", 0.117,
                         gas_emissivity(790, 0.0342), 0.25});
         show_beside({name, "Hottel's charts, 378 K, dioxide 0.0055, water 0.0109 atm m", 0.099,
