@@ -147,9 +147,6 @@ void RangeWatch::see_passage(std::size_t p, const HeatBalance& balance) {
         case Film::annulus:
             see_walls(seen, AnnulusFilm(shape), Answer::exit_gas);
             break;
-        case Film::chamber:
-            see_walls(seen, ChamberFilm(shape), Answer::exit_gas);
-            break;
         case Film::jet:
             see_walls(seen, JetFilm(shape), Answer::plate);
             break;

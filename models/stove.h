@@ -26,13 +26,6 @@ struct Tunnel {
     double length = 0;  // from the feed's centre to the riser's
     BuildUp lining;     // floor and sides
     BuildUp roof;
-    // Where the fire lies it may be larger, up to a ledge; 0: as the rest of it.
-    double firebox_width = 0, firebox_height = 0, firebox_length = 0;
-    double ash = 0;  // depth of ash on its floor at lighting
-
-    /// Section where the fire lies.
-    double fire_width() const { return firebox_length > 0 ? firebox_width : width; }
-    double fire_height() const { return firebox_length > 0 ? firebox_height : height; }
 };
 
 /// The throttle between tunnel and riser; with no tunnel, an orifice at the riser's foot.
@@ -84,17 +77,13 @@ struct Plate {
     double thickness = 0;
     double underside = 0;  // height
     std::string material;
-    bool clamped = false;           // its rim is held by the barrel's, else it lies free
-    double hole = 0;                // [m] diameter of a hole in its middle; 0: none
-    double hole_cover = 0;          // [m] thickness of the cover over it
     double cover_resistance = 0.5;  // [m2 K/W] of a cover laid on it (schedule.plate_cover)
 };
 
-/// A short cut from under the plate to the flue, with a damper of its own.
+/// A short cut from under the plate to the flue outlet, with a damper of its own.
 struct Bypass {
     double bore = 0;
     double length = 0;
-    std::string into = {};  // flue section at whose start it joins; empty: at the flue outlet
 };
 
 struct FlueSection {

@@ -15,7 +15,6 @@ struct Material {
     Table heat_capacity;               // [J/(kg K)] against temperature [K]
     double emissivity = 0.9;           // [-] total hemispherical
     double hot_face_limit = 0;         // [K] hottest face it is sold for; 0: not given
-    double expansion = 0;              // [1/K] linear, of what is used as a plate; 0: not given
     double conductivity_spread = 0.2;  // [-] one standard deviation, relative
     double emissivity_spread = 0.1;    // [-] the same of emissivity
     std::string hazard;  // what it does to people or to the stove; empty: nothing known
