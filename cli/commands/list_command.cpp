@@ -114,8 +114,7 @@ std::string accepted(const Key& key) {
             return "list of names";
         case Kind::build_up:
             return "list, from the gas outwards, of layers such as \"25 mm aes_board\" and of "
-                   "names of "
-                   "`list build-ups`";
+                   "names of `list build-ups`";
         case Kind::table:
             return range(fmt::format("{}, or a list of [time, {}],", quantity_name(key.quantity),
                                      quantity_name(key.quantity)));

@@ -16,18 +16,10 @@ constexpr double thinnest_layer = 1e-5, thickest_layer = 2;  // [m]
 constexpr std::string_view layer_form =
     "a layer is a thickness and a material: \"25 mm aes_board\"";
 
-template <class Map>
-std::vector<std::string> names(const Map& map) {
-    std::vector<std::string> list;
-    list.reserve(map.size());
-    for (const auto& [name, _] : map) list.push_back(name);
-    return list;
-}
-
 BuildUp parse_name(const std::string& name, const Library& library) {
     if (const auto found = library.build_ups.find(name); found != library.build_ups.end())
         return found->second;
-    const std::vector<std::string> known = names(library.build_ups);
+    const std::vector<std::string> known = names_of(library.build_ups);
     const std::string ways =
         fmt::format("{}; a build-up is one of {}", layer_form, fmt::join(known, ", "));
     if (library.materials.contains(name))
@@ -42,11 +34,7 @@ std::string known_material(const std::string& name, const Library& library) {
     if (library.build_ups.contains(name))
         throw InputError(fmt::format(
             "\"{}\" is a build-up, which has its own thickness: write its name alone", name));
-    const std::vector<std::string> known = names(library.materials);
-    const std::string meant = did_you_mean(name, known);
-    if (!meant.empty()) throw InputError(fmt::format("unknown name \"{}\"{}", name, meant));
-    throw InputError(fmt::format("unknown name \"{}\": here stands a material: {}", name,
-                                 fmt::join(known, ", ")));
+    refuse_unknown(name, names_of(library.materials), "a material:");
 }
 
 }  // namespace

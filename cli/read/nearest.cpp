@@ -1,8 +1,11 @@
 #include "cli/read/nearest.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <utility>
-#include <vector>
+
+#include "solver/errors.h"
 
 namespace drawwell {
 
@@ -40,6 +43,14 @@ std::string nearest(std::string_view word, std::span<const std::string> known) {
 std::string did_you_mean(std::string_view word, std::span<const std::string> known) {
     const std::string best = nearest(word, known);
     return best.empty() ? best : "; did you mean \"" + best + "\"?";
+}
+
+void refuse_unknown(std::string_view word, std::span<const std::string> known,
+                    std::string_view what) {
+    const std::string meant = did_you_mean(word, known);
+    if (!meant.empty()) throw InputError(fmt::format("unknown name \"{}\"{}", word, meant));
+    throw InputError(
+        fmt::format("unknown name \"{}\": here stands {} {}", word, what, fmt::join(known, ", ")));
 }
 
 }  // namespace drawwell

@@ -4,6 +4,7 @@
 #include <span>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace drawwell {
 
@@ -16,5 +17,19 @@ std::string nearest(std::string_view word, std::span<const std::string> known);
 
 /// `; did you mean "..."?`, or nothing.
 std::string did_you_mean(std::string_view word, std::span<const std::string> known);
+
+/// The names in a map by name.
+template <class Map>
+std::vector<std::string> names_of(const Map& map) {
+    std::vector<std::string> names;
+    names.reserve(map.size());
+    for (const auto& [name, _] : map) names.push_back(name);
+    return names;
+}
+
+/// InputError: the word is none of the known ones; says which was meant, or else all of them after
+/// `what` they are: `a material:`.
+[[noreturn]] void refuse_unknown(std::string_view word, std::span<const std::string> known,
+                                 std::string_view what);
 
 }  // namespace drawwell

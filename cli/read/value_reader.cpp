@@ -26,23 +26,12 @@ std::string example(double number, Quantity quantity) {
                                                  quantity_name(quantity), units));
 }
 
-template <class Map>
-std::vector<std::string> names(const Map& map) {
-    std::vector<std::string> list;
-    list.reserve(map.size());
-    for (const auto& [name, _] : map) list.push_back(name);
-    return list;
-}
-
 std::string one_of(const RawValue& raw, const std::vector<std::string>& known,
                    std::string_view what) {
-    const std::string list = fmt::format("{}", fmt::join(known, ", "));
     if (raw.form != RawValue::Form::text)
-        throw InputError(fmt::format("here stands {} {}", what, list));
+        throw InputError(fmt::format("here stands {} {}", what, fmt::join(known, ", ")));
     if (std::find(known.begin(), known.end(), raw.text) != known.end()) return raw.text;
-    const std::string meant = did_you_mean(raw.text, known);
-    if (!meant.empty()) throw InputError(fmt::format("unknown name \"{}\"{}", raw.text, meant));
-    throw InputError(fmt::format("unknown name \"{}\": here stands {} {}", raw.text, what, list));
+    refuse_unknown(raw.text, known, what);
 }
 
 }  // namespace
@@ -58,9 +47,9 @@ Value ValueReader::read(const RawValue& raw) const {
         case Kind::choice:
             return one_of(raw, choices(), "one of");
         case Kind::material:
-            return one_of(raw, names(library_.materials), "a material:");
+            return one_of(raw, names_of(library_.materials), "a material:");
         case Kind::wood:
-            return one_of(raw, names(library_.woods), "a kind of wood:");
+            return one_of(raw, names_of(library_.woods), "a kind of wood:");
         case Kind::clock:
             return parse_clock(text(raw, "a time of day such as 19:30"));
         case Kind::steps:

@@ -1,19 +1,8 @@
 #pragma once
 
-#include <span>
-#include <string>
-#include <string_view>
-#include <vector>
-
-#include "models/columns.h"
+#include "models/fittings/kind.h"
 
 namespace drawwell {
-
-class StoveBuilder;
-struct FittingAnswer;
-struct FittingProblem;
-struct Results;
-struct Stove;
 
 /// A channel along the outside of the tunnel's floor and sides that brings air to the fire, warmed
 /// by what the lining loses. It ends in the hearth.

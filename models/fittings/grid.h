@@ -1,19 +1,8 @@
 #pragma once
 
-#include <span>
-#include <string>
-#include <string_view>
-#include <vector>
-
-#include "models/columns.h"
+#include "models/fittings/kind.h"
 
 namespace drawwell {
-
-class StoveBuilder;
-struct FittingAnswer;
-struct FittingProblem;
-struct Results;
-struct Stove;
 
 /// A grid of woven wire across the tunnel's mouth, which holds back wood and embers.
 struct Grid {

@@ -1,20 +1,9 @@
 #pragma once
 
-#include <span>
-#include <string>
-#include <string_view>
-#include <vector>
-
-#include "models/columns.h"
 #include "models/components/build_up.h"
+#include "models/fittings/kind.h"
 
 namespace drawwell {
-
-class StoveBuilder;
-struct FittingAnswer;
-struct FittingProblem;
-struct Results;
-struct Stove;
 
 /// A level tube through the barrel beside the riser, for baking: open to the gas on its outside,
 /// shut by a door at either end. What is baked is in it from lighting on.

@@ -1,19 +1,8 @@
 #pragma once
 
-#include <span>
-#include <string>
-#include <string_view>
-#include <vector>
-
-#include "models/columns.h"
+#include "models/fittings/kind.h"
 
 namespace drawwell {
-
-class StoveBuilder;
-struct FittingAnswer;
-struct FittingProblem;
-struct Results;
-struct Stove;
 
 /// A pot of water that stands on the plate from lighting on; what boils off is topped up.
 struct Pot {

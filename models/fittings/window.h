@@ -1,19 +1,8 @@
 #pragma once
 
-#include <span>
-#include <string>
-#include <string_view>
-#include <vector>
-
-#include "models/columns.h"
+#include "models/fittings/kind.h"
 
 namespace drawwell {
-
-class StoveBuilder;
-struct FittingAnswer;
-struct FittingProblem;
-struct Results;
-struct Stove;
 
 /// A pane of ceramic glass in the side of the firebox, beside the fire.
 struct Window {

@@ -2,6 +2,7 @@
 
 #include <doctest/doctest.h>
 
+#include <boost/numeric/odeint.hpp>
 #include <cmath>
 #include <vector>
 
@@ -41,17 +42,14 @@ double unburnt(double air_ratio, double length, double way, int strides, double 
 
 /// The same from dphi/ds = -phi (phi + lambda - 1)/(lambda l), l = L/3, by Runge and Kutta.
 double integrated(double lambda, double length, double way) {
-    const auto slope = [&](double phi) {
-        return -phi * (phi + lambda - 1) / (lambda * length / 3);
-    };
-    const int steps = 2000;
-    const double h = way / steps;
+    constexpr int steps = 2000;
     double phi = 1;
-    for (int i = 0; i < steps; ++i) {
-        const double a = slope(phi), b = slope(phi + h / 2 * a), c = slope(phi + h / 2 * b),
-                     d = slope(phi + h * c);
-        phi += h / 6 * (a + 2 * b + 2 * c + d);
-    }
+    boost::numeric::odeint::integrate_n_steps(
+        boost::numeric::odeint::runge_kutta4<double>(),
+        [&](double at, double& slope, double) {
+            slope = -at * (at + lambda - 1) / (lambda * length / 3);
+        },
+        phi, 0.0, way / steps, steps);
     return phi;
 }
 

@@ -1,6 +1,7 @@
 #include <doctest/doctest.h>
 
 #include <algorithm>
+#include <boost/numeric/odeint.hpp>
 #include <cmath>
 
 #include "models/fire/flame.h"
@@ -16,15 +17,12 @@ constexpr double hot = 1200;        // [K]: hot enough to burn beyond the tip
 
 /// Unburnt share of an air ratio along a way of mixing lengths, by Runge and Kutta's fourth order.
 double integrated(double air_ratio, double strides) {
-    const auto slope = [&](double phi) { return -phi * (phi + air_ratio - 1) / air_ratio; };
     constexpr int steps = 20000;
-    const double h = strides / steps;
     double phi = 1;
-    for (int i = 0; i < steps; ++i) {
-        const double a = slope(phi), b = slope(phi + h / 2 * a), c = slope(phi + h / 2 * b),
-                     d = slope(phi + h * c);
-        phi += h / 6 * (a + 2 * b + 2 * c + d);
-    }
+    boost::numeric::odeint::integrate_n_steps(
+        boost::numeric::odeint::runge_kutta4<double>(),
+        [&](double at, double& slope, double) { slope = -at * (at + air_ratio - 1) / air_ratio; },
+        phi, 0.0, strides / steps, steps);
     return phi;
 }
 
