@@ -2,7 +2,7 @@
 
 #include <doctest/doctest.h>
 
-#include <boost/numeric/odeint.hpp>
+#include <boost/numeric/odeint/stepper/runge_kutta4.hpp>
 #include <cmath>
 #include <vector>
 
@@ -44,12 +44,11 @@ double unburnt(double air_ratio, double length, double way, int strides, double 
 double integrated(double lambda, double length, double way) {
     constexpr int steps = 2000;
     double phi = 1;
-    boost::numeric::odeint::integrate_n_steps(
-        boost::numeric::odeint::runge_kutta4<double>(),
-        [&](double at, double& slope, double) {
-            slope = -at * (at + lambda - 1) / (lambda * length / 3);
-        },
-        phi, 0.0, way / steps, steps);
+    boost::numeric::odeint::runge_kutta4<double> stepper;
+    const auto law = [&](double at, double& slope, double) {
+        slope = -at * (at + lambda - 1) / (lambda * length / 3);
+    };
+    for (int i = 0; i < steps; ++i) stepper.do_step(law, phi, 0.0, way / steps);
     return phi;
 }
 

@@ -1,7 +1,7 @@
 #include <doctest/doctest.h>
 
 #include <algorithm>
-#include <boost/numeric/odeint.hpp>
+#include <boost/numeric/odeint/stepper/runge_kutta4.hpp>
 #include <cmath>
 
 #include "models/fire/flame.h"
@@ -19,10 +19,11 @@ constexpr double hot = 1200;        // [K]: hot enough to burn beyond the tip
 double integrated(double air_ratio, double strides) {
     constexpr int steps = 20000;
     double phi = 1;
-    boost::numeric::odeint::integrate_n_steps(
-        boost::numeric::odeint::runge_kutta4<double>(),
-        [&](double at, double& slope, double) { slope = -at * (at + air_ratio - 1) / air_ratio; },
-        phi, 0.0, strides / steps, steps);
+    boost::numeric::odeint::runge_kutta4<double> stepper;
+    const auto law = [&](double at, double& slope, double) {
+        slope = -at * (at + air_ratio - 1) / air_ratio;
+    };
+    for (int i = 0; i < steps; ++i) stepper.do_step(law, phi, 0.0, strides / steps);
     return phi;
 }
 
