@@ -58,7 +58,7 @@ SolidFuel mean_fuel(const Stove& stove, const Library& library) {
 
 /// Width [m] of a fire in the hearth, or at the riser's foot where there is no tunnel.
 double fire_width(const Stove& stove) {
-    return stove.tunnel           ? std::sqrt(stove.tunnel->width * stove.tunnel->height)
+    return stove.tunnel           ? stove.tunnel->fire_size()
            : stove.riser.bore > 0 ? stove.riser.bore
                                   : std::sqrt(stove.riser.width * stove.riser.depth);
 }
@@ -75,7 +75,7 @@ FuelSite foot_site(FireView view, double bore) {
 }
 
 FuelLot lot_of(const Load& load, const Stove& stove, const Wood& kind) {
-    const double standing = stove.tunnel ? stove.tunnel->height : load.length;
+    const double standing = stove.tunnel ? stove.tunnel->fire_height() : load.length;
     FuelLot lot;
     lot.name = load.name;
     lot.dry_mass = dry_ash_free(load.mass, load.moisture_wet_basis, kind);
@@ -103,8 +103,8 @@ FuelLot lot_of(const Kindling& kindling, const Wood& kind, std::size_t site) {
 /// Junction at which wood put there burns; the hearth where the stove has no such place.
 JunctionId junction_of(KindlingPlace place, const StoveBuilder& builder) {
     const Layout& layout = builder.layout;
-    if (place == KindlingPlace::flue && !layout.flue_wall.solids.empty())
-        return builder.network.passages[layout.flue.front()].from;
+    if (place == KindlingPlace::flue && !layout.flue_starts.empty())
+        return layout.flue_starts.front().junction;
     if (place == KindlingPlace::riser_foot && layout.tunnel) return layout.riser_foot;
     return layout.hearth;
 }
@@ -120,7 +120,8 @@ std::size_t site_at(KindlingPlace place, StoveBuilder& builder, std::vector<Fuel
     if (place == KindlingPlace::flue) {
         // The flue as if it ran straight on in its first bore; little of the view goes far.
         const double bore = stove.flue.sections.front().bore;
-        sites.push_back(foot_site(bore_view(builder.layout.flue_wall, 0, bore / 2), bore));
+        sites.push_back(foot_site(
+            bore_view(builder.layout.flue_wall, builder.layout.flue_way, bore / 2), bore));
     } else {
         const double bore = stove.riser.bore > 0 ? stove.riser.bore : stove.riser.width;
         sites.push_back(foot_site(riser_view(builder), bore));
@@ -157,6 +158,11 @@ void add_fuel_bed(StoveBuilder& builder, const Library& library, const SolidFuel
         if (!(stove.feed->free_share > 0)) shape.free_area = layout.feed_free_area;
     } else {
         shape.feed_area = 1e9;  // no feed to fill
+    }
+    if (stove.tunnel) {
+        shape.ash_depth = layout.ash_depth;
+        shape.first_ash_depth = stove.tunnel->ash;
+        shape.ash_floor = stove.fire_floor();
     }
     if (stove.kindling) {
         const std::size_t site = site_at(stove.kindling->place, builder, shape.sites);
@@ -220,10 +226,12 @@ BuiltStove build_network(const Stove& stove, const Library& library, const Saved
     add_plate(builder);
     add_barrel(builder);
     builder.layout.flue_outlet = builder.layout.outlet;
+    builder.layout.flue_height = stove.outlet_height();
+    add_fittings_before_flue(builder);
+    add_flue(builder);
     add_bypass(builder);
     add_leaks(builder);
     add_fittings(builder);
-    add_flue(builder);
     if (from) warm_walls(builder.network.solids, *from);
     add_fire(builder, library, built.fuel, from, built);
     if (builder.network.fire)

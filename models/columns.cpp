@@ -20,6 +20,7 @@ std::span<const ColumnInfo> all_columns() {
         ColumnInfo{"wood_left", "kg", "", "dry wood in the stove"},
         ColumnInfo{"char_left", "kg", "", "embers in the stove"},
         ColumnInfo{"ash_left", "kg", "", "ash of the wood that has burned, embers' included"},
+        ColumnInfo{"ash_depth", "m", "", "ash under the fire"},
         ColumnInfo{"drive", "Pa", "", "all columns of gas together (buoyancy)"},
         ColumnInfo{"buoyancy_feed", "Pa", "",
                    "column in the feed; heat there works against the draw"},

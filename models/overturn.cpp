@@ -30,7 +30,9 @@ std::function<double(const March&)> overturning(const BuiltStove& built) {
         for (std::size_t p = 0; p < network.passages.size(); ++p) {
             if (network.passages[p].from != network.fire_sites[s]) continue;
             const bool up_flue =
-                !layout.flue.empty() && layout.flue.front() == p && layout.flue_rises;
+                layout.flue_rises && !layout.flue_starts.empty() &&
+                std::find(layout.flue.begin(), layout.flue.end(), p) != layout.flue.end() &&
+                network.passages[p].from == layout.flue_starts.front().junction;
             if (layout.riser != p && !up_flue) continue;
             Chimney chimney{s, p, layout.riser == p ? layout.riser_area : layout.flue_area, {}};
             for (const Passage& other : network.passages)

@@ -147,6 +147,9 @@ void RangeWatch::see_passage(std::size_t p, const HeatBalance& balance) {
         case Film::annulus:
             see_walls(seen, AnnulusFilm(shape), Answer::exit_gas);
             break;
+        case Film::chamber:
+            see_walls(seen, ChamberFilm(shape), Answer::exit_gas);
+            break;
         case Film::jet:
             see_walls(seen, JetFilm(shape), Answer::plate);
             break;
@@ -244,7 +247,7 @@ void RangeWatch::see_fire(const HeatBalance& balance) {
 
 double RangeWatch::fire_width(std::size_t site) const {
     const Riser& riser = stove_.riser;
-    if (site == 0 && stove_.tunnel) return std::sqrt(stove_.tunnel->width * stove_.tunnel->height);
+    if (site == 0 && stove_.tunnel) return stove_.tunnel->fire_size();
     const bool in_riser = site == 0 || built_.network.fire_sites[site] == built_.layout.riser_foot;
     if (!in_riser) return stove_.flue.sections.front().bore;
     return riser.bore > 0 ? riser.bore : std::sqrt(riser.width * riser.depth);

@@ -62,7 +62,6 @@ Recorder::Recorder(const Stove& stove, const BuiltStove& built)
         axis("load", "when the load is due, kindling first", times_of(lots_), "s")};
     const std::vector<Axis> more = fitting_axes(stove);
     results_.axes.insert(results_.axes.end(), more.begin(), more.end());
-    went_in_.resize(lots_.size());
     std::erase_if(results_.axes, [](const Axis& a) { return a.positions.empty(); });
     for (const ColumnInfo& info : all_columns()) {
         std::size_t width = 1;
@@ -217,23 +216,22 @@ void Recorder::put_fire(double time, std::span<const double> fuel, const HeatBal
 }
 
 void Recorder::put_loads(std::span<const double> fuel) {
-    double ash = 0;
-    for (std::size_t i = 0; i < lots_.size(); ++i) {
-        const std::size_t at = lots_[i].lot;
-        const FuelLot& lot = built_.bed->lots()[at];
-        const double wood = built_.bed->wood_of(at, fuel);
-        went_in_[i] = went_in_[i] || wood > 0;
-        if (went_in_[i]) ash += lot.ash * (lot.dry_mass - wood);
-        put("load_water", lot.moisture_dry_basis * wood);
+    for (const auto& [due, lot] : lots_) {
+        const double wood = built_.bed->wood_of(lot, fuel);
+        put("load_water", built_.bed->lots()[lot].moisture_dry_basis * wood);
         put("load_wood", wood);
-        put("load_char", built_.bed->char_of(at, fuel));
+        put("load_char", built_.bed->char_of(lot, fuel));
     }
+    double ash = built_.bed ? built_.bed->ash(fuel) : 0;
     if (built_.fire && !built_.bed) {
         const double wood = built_.fire->dry_wood(fuel);
         if (results_.time.size() == 1) first_wood_ = wood;
         ash = built_.fuel.wood.ash / (1 - built_.fuel.wood.ash) * (first_wood_ - wood);
     }
     put("ash_left", ash);
+    put("ash_depth", built_.bed      ? built_.bed->ash_depth(fuel)
+                     : stove_.tunnel ? stove_.tunnel->ash
+                                     : 0);
 }
 
 void Recorder::put_spare(double time, std::span<const double> state, HeatBalance& balance) {
@@ -264,8 +262,8 @@ void Recorder::sample(double time, std::span<const double> state, HeatBalance& b
         up ? march.crossing(last).outlet : march.junction_gas(layout.terminal);
     const Mixture mixture = built_.gas->mixture(leaving.mass_fraction);
     put("flue_top_temperature", mixture.temperature(leaving.enthalpy, 500));
-    const JunctionId outlet = built_.network.passages[layout.flue.front()].from;
-    put("outlet_gas_temperature", built_.network.gas_temperature(march.junction_gas(outlet)));
+    put("outlet_gas_temperature",
+        built_.network.gas_temperature(march.junction_gas(layout.flue_outlet)));
     const Composition& gas = leaving.mass_fraction;
     const double dry = 1 - gas[h2o] * constants::molar_gas / 18.015e-3 / mixture.gas_constant();
     put("oxygen_at_flue",

@@ -50,8 +50,7 @@ class Recorder {
     std::vector<BuiltStove::LoadTime> lots_;  // in order of time
     SpareDraw spare_;
     HeatedRoom room_;
-    std::vector<bool> went_in_;  // loads, in order of time
-    double first_wood_ = 0;      // [kg] on the book of a fire without loads
+    double first_wood_ = 0;  // [kg] on the book of a fire without loads
 };
 
 }  // namespace drawwell

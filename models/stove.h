@@ -1,5 +1,7 @@
 #pragma once
 
+#include <algorithm>
+#include <cmath>
 #include <optional>
 #include <string>
 #include <vector>
@@ -26,6 +28,15 @@ struct Tunnel {
     double length = 0;  // from the feed's centre to the riser's
     BuildUp lining;     // floor and sides
     BuildUp roof;
+    // Where the fire lies it may be larger, from the feed's centre to a ledge; length 0: it is not.
+    double firebox_width = 0, firebox_height = 0, firebox_length = 0;
+    double ash = 0;  // depth of ash under the fire at lighting
+
+    /// Section where the fire lies.
+    double fire_width() const { return firebox_length > 0 ? firebox_width : width; }
+    double fire_height() const { return firebox_length > 0 ? firebox_height : height; }
+    /// Side [m] of a square as large.
+    double fire_size() const { return std::sqrt(fire_width() * fire_height()); }
 };
 
 /// The throttle between tunnel and riser; with no tunnel, an orifice at the riser's foot.
@@ -80,10 +91,11 @@ struct Plate {
     double cover_resistance = 0.5;  // [m2 K/W] of a cover laid on it (schedule.plate_cover)
 };
 
-/// A short cut from under the plate to the flue outlet, with a damper of its own.
+/// A short cut from under the plate to the flue, with a damper of its own.
 struct Bypass {
     double bore = 0;
     double length = 0;
+    std::string into = {};  // flue section at whose start it joins; empty: at the flue outlet
 };
 
 struct FlueSection {
@@ -196,6 +208,17 @@ struct Stove {
     double barrel_foot() const { return plate->underside - barrel->height; }
     /// Height [m] of the axis along which the gas goes from the hearth to the riser.
     double axis_height() const { return tunnel ? tunnel->height / 2 : riser.foot; }
+    /// Length [m] of the fire along the tunnel, which must be there. Without a feed it lies at the
+    /// tunnel's mouth, as deep as it is wide: our choice.
+    double fire_depth() const { return feed ? feed->depth : tunnel->fire_width(); }
+    /// Where the fire ends towards the riser [m], from the feed's centre.
+    double fire_front() const {
+        return std::min(feed ? fire_depth() / 2 : fire_depth(), tunnel->length);
+    }
+    /// Floor [m2] under the fire.
+    double fire_floor() const {
+        return tunnel->fire_width() * (fire_front() + (feed ? fire_depth() / 2 : 0));
+    }
     /// Height [m] at which the gas leaves for the flue.
     double outlet_height() const { return barrel ? barrel_foot() + flue.outlet : riser.top; }
 };

@@ -101,7 +101,8 @@ void HeatBalance::conduct(std::span<double> heat) {
         const std::size_t a = index(link.a), b = index(link.b);
         const double resistance = 1 / (conductivity_[a] * link.shape_a) +
                                   1 / (conductivity_[b] * link.shape_b) + link.contact;
-        const double flow = (temperature_[a] - temperature_[b]) / resistance;
+        double flow = (temperature_[a] - temperature_[b]) / resistance;
+        if (link.one_way) flow = std::max(flow, 0.0);
         heat[a] -= flow;
         heat[b] += flow;
     }
@@ -183,6 +184,7 @@ void HeatBalance::linearise() {
     for (std::size_t l = 0; l < network_.links.size(); ++l) {
         const ConductionLink& link = network_.links[l];
         const std::size_t a = index(link.a), b = index(link.b);
+        if (link.one_way && !(temperature_[a] > temperature_[b])) continue;
         const double conductance = 1 / (1 / (conductivity_[a] * link.shape_a) +
                                         1 / (conductivity_[b] * link.shape_b) + link.contact);
         matrix_->diagonal(a) += conductance;

@@ -38,6 +38,7 @@ struct ConductionLink {
     SolidId a{}, b{};
     double shape_a = 0, shape_b = 0;  // [m] area over the way from the cell's node to the boundary
     double contact = 0;               // [K/W] resistance between them
+    bool one_way = false;             // heat goes from a to b only: what b took it does not give
 };
 
 /// Heat from solids to the surroundings, one call for all cells of a face.

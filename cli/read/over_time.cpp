@@ -96,11 +96,14 @@ void check_moved(const StoveDraft& draft, const Said& said, Checker& check) {
         if (said.entries.contains(key))
             check.require(find_key(key).key->field(moved, {}, false).index() != 0, {key},
                           std::string(reason));
-    const std::string& damper = draft.stove.flue.damper;
     const std::vector<std::string> sections = names_of(draft.stove.flue.sections);
-    check.require(
-        damper.empty() || contains(sections, damper), {"flue.damper"},
-        fmt::format("there is no section [flue.{}]{}", damper, did_you_mean(damper, sections)));
+    const auto names_section = [&](const std::string& name, const std::string& key) {
+        check.require(
+            name.empty() || contains(sections, name), {key},
+            fmt::format("there is no section [flue.{}]{}", name, did_you_mean(name, sections)));
+    };
+    names_section(draft.stove.flue.damper, "flue.damper");
+    if (draft.stove.bypass) names_section(draft.stove.bypass->into, "bypass.into");
 }
 
 }  // namespace drawwell

@@ -79,6 +79,7 @@ BedConstants read_bed(const DataFile& file) {
             .ember_temperature = uncertain("ember_temperature", "value_c"),
             .ember_view = uncertain("ember_view"),
             .full_ember_bed = uncertain("full_ember_bed"),
+            .ash_density = uncertain("ash_density"),
             .freezing_temperature = uncertain("freezing_temperature", "value_c")};
 }
 

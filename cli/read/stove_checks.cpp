@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 
 #include "cli/read/checker.h"
@@ -19,9 +20,10 @@ std::string mm(double value) {
 
 void check_firebox(const Stove& stove, Checker& check) {
     if (const auto& tunnel = stove.tunnel; tunnel && stove.feed) {
-        check.require(stove.feed->mouth > tunnel->height, {"feed.mouth", "tunnel.height"},
+        check.require(stove.feed->mouth > tunnel->fire_height(),
+                      {"feed.mouth", "tunnel.height", "tunnel.firebox_height"},
                       fmt::format("the feed's mouth is not above the tunnel's roof ({})",
-                                  mm(tunnel->height)));
+                                  mm(tunnel->fire_height())));
         const double least = (stove.feed->depth + equal_bore(stove.riser)) / 2;
         check.require(
             tunnel->length >= least,
@@ -57,6 +59,33 @@ void check_firebox(const Stove& stove, Checker& check) {
                 air.height < stove.feed->mouth, {prefix + "at", "feed.mouth"},
                 fmt::format("side air enters above the feed's mouth ({})", mm(stove.feed->mouth)));
     }
+}
+
+void check_ledge(const Stove& stove, Checker& check) {
+    if (!stove.tunnel) return;
+    const Tunnel& tunnel = *stove.tunnel;
+    const bool larger =
+        tunnel.firebox_width > tunnel.width || tunnel.firebox_height > tunnel.height;
+    check.require(!larger || tunnel.firebox_length > 0,
+                  {"tunnel.firebox_width", "tunnel.firebox_height", "tunnel.firebox_length"},
+                  "a firebox larger than the tunnel ends somewhere: say tunnel.firebox_length, up "
+                  "to its ledge");
+    if (tunnel.firebox_length > 0) {
+        check.require(tunnel.firebox_length < tunnel.length,
+                      {"tunnel.firebox_length", "tunnel.length"},
+                      fmt::format("the firebox takes the whole tunnel ({}): it ends at a ledge "
+                                  "before the riser",
+                                  mm(tunnel.length)));
+        check.require(
+            tunnel.firebox_width >= tunnel.width && tunnel.firebox_height >= tunnel.height,
+            {"tunnel.firebox_width", "tunnel.firebox_height", "tunnel.width", "tunnel.height"},
+            "the firebox is smaller than the tunnel after it");
+    }
+    check.require(tunnel.ash < tunnel.fire_height() / 2,
+                  {"tunnel.ash", "tunnel.height", "tunnel.firebox_height"},
+                  fmt::format("ash fills half of the firebox ({} high) or more: clean it before "
+                              "lighting",
+                              mm(tunnel.fire_height())));
 }
 
 void check_riser(const Stove& stove, Checker& check) {
@@ -224,6 +253,7 @@ void check_fittings(const Stove& stove, Checker& check) {
 void check_stove(const StoveDraft& draft, const Said& said, Problems& problems) {
     Checker check(draft, said, problems);
     check_firebox(draft.stove, check);
+    check_ledge(draft.stove, check);
     check_riser(draft.stove, check);
     check_barrel(draft.stove, check);
     check_jacket(draft.stove, said, check);

@@ -29,7 +29,8 @@ void add_feed(StoveBuilder& builder) {
             stove.port && !stove.tunnel
                 ? opening(stove.port->width * stove.port->height,
                           port_loss(0, stove.port->width * stove.port->height / riser.area))
-                : opening(stove.tunnel ? stove.tunnel->width * stove.tunnel->height : riser.area,
+                : opening(stove.tunnel ? stove.tunnel->fire_width() * stove.tunnel->fire_height()
+                                       : riser.area,
                           entrance_loss());
         builder.layout.feed =
             builder.add_passage("inlet", room, builder.layout.hearth, std::move(shape), true);
@@ -39,7 +40,7 @@ void add_feed(StoveBuilder& builder) {
     const Feed& feed = *stove.feed;
     const JunctionId room = builder.add_room_air("room at the feed", feed.mouth);
     const DuctSection section = rectangular_section(feed.width, feed.depth);
-    const double roof = stove.tunnel ? stove.tunnel->height : axis;
+    const double roof = stove.tunnel ? stove.tunnel->fire_height() : axis;
     const double drop = feed.mouth - axis, lined = feed.mouth - roof;
 
     GasPassageShape shape;

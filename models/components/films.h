@@ -67,6 +67,22 @@ class AnnulusFilm {
     double height_;  // [m]
 };
 
+/// Gas that all but stands in a chamber and sinks along walls colder than itself.
+class ChamberFilm {
+  public:
+    explicit ChamberFilm(const GasPassageShape& shape) : upright_(shape) {}
+
+    double start(const GasCellShape& cell, const FilmGas& gas) { return upright_.start(cell, gas); }
+    double at_wall(double forced, const GasCellShape& cell, const FilmGas& gas, double wall) const {
+        FilmGas along = gas;  // whichever way the chamber is crossed, the wall makes its own stream
+        along.downward = wall < gas.temperature;
+        return upright_.at_wall(forced, cell, along, wall);
+    }
+
+  private:
+    AnnulusFilm upright_;
+};
+
 /// The jet from the riser against the plate, spreading outwards.
 class JetFilm {
   public:

@@ -10,13 +10,6 @@
 namespace drawwell {
 namespace {
 
-/// Ends of the cells of a row that begins at `from`, told by the middles between them.
-std::vector<double> ends_of(const SolidRow& row, double from) {
-    std::vector<double> ends{from};
-    for (const double middle : row.position) ends.push_back(2 * middle - ends.back());
-    return ends;
-}
-
 /// The fire's box below the feed, along the tunnel from the feed's centre [m].
 struct FireBox {
     double width = 0, height = 0;
@@ -29,13 +22,12 @@ struct FireBox {
 
 FireBox fire_box(const Stove& stove) {
     const Tunnel& tunnel = *stove.tunnel;
-    // Without a feed the fire lies at the tunnel's mouth, as deep as it is wide: our choice.
-    const double depth = stove.feed ? stove.feed->depth : tunnel.width;
+    const double depth = stove.fire_depth();
     const double back = stove.feed ? -depth / 2 : 0;
-    return {.width = tunnel.width,
-            .height = tunnel.height,
+    return {.width = tunnel.fire_width(),
+            .height = tunnel.fire_height(),
             .back = back,
-            .front = std::min(back + depth, tunnel.length)};
+            .front = stove.fire_front()};
 }
 
 /// The cells of the tunnel beside the box, and those ahead of it.
@@ -43,9 +35,18 @@ void add_tunnel_view(FireView& view, const StoveBuilder& builder, const FireBox&
                      double roofed) {
     const Layout& layout = builder.layout;
     const auto& walls = layout.tunnel_wall.solids;
-    const std::vector<double> ends = ends_of(layout.tunnel_wall, 0);
+    const Stove& stove = builder.stove;
+    const Tunnel& tunnel = *stove.tunnel;
+    const std::vector<double> ends = layout.tunnel_wall.ends(0);
+    // Of what lies ahead a ledge leaves the tunnel's section open.
+    const double open = std::min(1.0, tunnel.width * tunnel.height / box.end_area());
     const double beside = (box.width + 2 * box.height) / box.area(),
-                 above = box.width * roofed / box.area(), ahead = box.end_area() / box.area();
+                 above = box.width * roofed / box.area(),
+                 ahead = open * box.end_area() / box.area();
+    std::size_t at_ledge = 0;
+    while (at_ledge + 1 < walls.size() && ends[at_ledge + 1] < tunnel.firebox_length - 1e-9)
+        ++at_ledge;
+    view.add(index(walls[at_ledge]), (1 - open) * box.end_area() / box.area());
     const auto seen_until = [&](double end) {
         return 1 - parallel_rectangles(box.width, box.height, std::max(end - box.front, 0.0));
     };
@@ -64,10 +65,11 @@ void add_tunnel_view(FireView& view, const StoveBuilder& builder, const FireBox&
     view.add(index(walls.front()), behind * box.width / box.area());
     view.add(index(layout.tunnel_roof.solids.front()), behind * above);
 
-    const Stove& stove = builder.stove;
     const double end = ahead * (1 - seen_until(ends.back()));
     const double port =
-        stove.port ? std::min(1.0, stove.port->width * stove.port->height / box.end_area()) : 1;
+        stove.port
+            ? std::min(1.0, stove.port->width * stove.port->height / (tunnel.width * tunnel.height))
+            : 1;
     view.add(index(layout.riser_inside.solids.front()), end * port);
     view.add(index(walls.back()), end * (1 - port));
 }
@@ -76,7 +78,7 @@ void add_tunnel_view(FireView& view, const StoveBuilder& builder, const FireBox&
 void add_feed_view(FireView& view, const StoveBuilder& builder, double share) {
     const Feed& feed = *builder.stove.feed;
     const auto& walls = builder.layout.feed_wall.solids;
-    const double lined = feed.mouth - builder.stove.tunnel->height;
+    const double lined = feed.mouth - builder.stove.tunnel->fire_height();
     const double cell = lined / static_cast<double>(walls.size());
     double reached = 1;
     for (std::size_t i = walls.size(); i-- > 0;) {
@@ -106,7 +108,7 @@ FireView through_panes(const FireView& view, std::span<const Pane> panes) {
 
 FireView bore_view(const SolidRow& wall, double foot, double radius) {
     FireView view;
-    const std::vector<double> ends = ends_of(wall, foot);
+    const std::vector<double> ends = wall.ends(foot);
     double reached = 1;
     for (std::size_t i = 0; i < wall.solids.size(); ++i) {
         const double further = coaxial_discs(radius, radius, ends[i + 1] - foot);

@@ -15,14 +15,14 @@ constexpr double fewest_cells = 2, most_cells = 10;
 
 /// What is lost where a section begins: into the flue, or from one bore to another round a bend or
 /// through a tee.
-void add_entry(const FlueSection& section, const FlueSection* before, bool after_barrel,
+void add_entry(const FlueSection& section, const FlueSection* before, bool after_chamber,
                GasPassageShape& shape) {
     const double area = round_section(section.bore).area;
     LocalLoss entry{.area = area, .low_reynolds = low_reynolds_loss};
     if (before == nullptr) {
-        entry.forward = after_barrel ? entrance_loss() : 0;
-        entry.reverse = after_barrel ? exit_loss() : 0;
-        if (!after_barrel) entry.low_reynolds = 0;
+        entry.forward = after_chamber ? entrance_loss() : 0;
+        entry.reverse = after_chamber ? exit_loss() : 0;
+        if (!after_chamber) entry.low_reynolds = 0;
     } else {
         const double ratio = area / round_section(before->bore).area;
         entry.bend = mitre_bend_loss(section.entry_angle);
@@ -64,7 +64,8 @@ void add_flue(StoveBuilder& builder) {
             layout.flue_rises = section.rise > 0;
             break;
         }
-    double way = 0;
+    const bool after_chamber = stove.barrel.has_value() || layout.flue_way > 0;
+    double way = layout.flue_way, height = layout.flue_height;
     for (std::size_t s = 0; s < sections.size(); ++s) {
         const FlueSection& section = sections[s];
         const bool last = s + 1 == sections.size();
@@ -101,8 +102,10 @@ void add_flue(StoveBuilder& builder) {
             outside.area.push_back(wall.back_area);
             outside.emissivity = wall.back_emissivity;
         }
+        layout.flue_starts.push_back({layout.outlet, height});
         way += section.length;
-        add_entry(section, s > 0 ? &sections[s - 1] : nullptr, stove.barrel.has_value(), shape);
+        height += section.rise;
+        add_entry(section, s > 0 ? &sections[s - 1] : nullptr, after_chamber, shape);
         if (damper && (stove.flue.damper.empty() ? s == 0 : section.name == stove.flue.damper))
             shape.losses.push_back({.area = duct.area, .open = damper});
         if (last)

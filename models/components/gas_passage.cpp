@@ -17,7 +17,8 @@ using constants::gravity;
 using constants::standard_pressure;
 using constants::stefan_boltzmann;
 
-constexpr double level_reached = 0.1;  // [K] off the walls' level, nearer than which gas is there
+constexpr double level_reached = 0.1;   // [K] off the walls' level, nearer than which gas is there
+constexpr double least_over_ash = 0.1;  // [-] of a duct that ash leaves free: our choice
 constexpr double froude_of_filling = 0.05;  // [-] slower gas does not fill a duct: our choice
 constexpr double luminous_from = 0.01;  // [-] of volatiles in the gas, for a full flame: our choice
 
@@ -106,6 +107,8 @@ Crossing GasPassage::cross(const PassageInput& input, PassageRecord record) cons
             return march(input, record, AnnulusFilm(shape_));
         case Film::jet:
             return march(input, record, JetFilm(shape_));
+        case Film::chamber:
+            return march(input, record, ChamberFilm(shape_));
         case Film::duct:
             break;
     }
@@ -131,7 +134,10 @@ Crossing GasPassage::march(const PassageInput& input, PassageRecord record, Film
     for (std::size_t step = 0; step < count; ++step) {
         const std::size_t i = forward ? step : count - 1 - step;
         const GasCellShape& shape = shape_.cells[i];
-        const double free_area = shape_.free_area ? input.settings[*shape_.free_area] : shape.area;
+        double free_area = shape_.free_area ? input.settings[*shape_.free_area] : shape.area;
+        if (shape_.ash)
+            free_area = std::max(free_area - shape.floor * input.settings[*shape_.ash],
+                                 least_over_ash * free_area);
         const double inlet_density = mixture.density(temperature, pressure);
         const double inlet = temperature;
 
@@ -154,6 +160,7 @@ Crossing GasPassage::march(const PassageInput& input, PassageRecord record, Film
         // on its way to the walls' level; the radiation film is worked out again with the mean
         // temperature that follows.
         double mean = start, strides = 0, about_to_leave = start;
+        double left = 1, mean_share = 1;  // [-] of what the gas is over its walls' level
         if (!shape.faces.empty()) {
             const FilmGas seen{
                 .temperature = start,
@@ -199,16 +206,18 @@ Crossing GasPassage::march(const PassageInput& input, PassageRecord record, Film
                     capacity_flow =
                         flow * (enthalpy_at_start - mixture.enthalpy(level)) / (start - level);
                 strides = total / capacity_flow;
-                mean = level + (start - level) * -std::expm1(-strides) / strides;
+                left = shape.stirred ? 1 / (1 + strides) : std::exp(-strides);
+                mean_share = shape.stirred ? left : -std::expm1(-strides) / strides;
+                mean = level + (start - level) * mean_share;
             }
             for (std::size_t k = 0; k < films.size(); ++k) films[k] = with_radiation(k);
             // By enthalpy, so that gas that lingers ends exactly at its walls' level; the mean is
             // then the one that gives the walls what the gas lost.
             const double given_up =
-                (enthalpy_at_start - mixture.enthalpy(level)) * -std::expm1(-strides);  // [J/kg]
+                (enthalpy_at_start - mixture.enthalpy(level)) * strides * mean_share;  // [J/kg]
             gas.enthalpy -= given_up;
             mean = level + flow * given_up / total;
-            about_to_leave = level + (start - level) * std::exp(-strides);
+            about_to_leave = level + (start - level) * left;
         }
         temperature = mixture.temperature(gas.enthalpy, about_to_leave);
 
@@ -233,8 +242,8 @@ Crossing GasPassage::march(const PassageInput& input, PassageRecord record, Film
                 film_gas.viscosity * velocity / (2 * diameter * diameter) * shape.length;
         }
         for (const LocalLoss& loss : shape_.losses)
-            if (i == (loss.at_end ? count - 1 : 0)) {
-                const bool where_gas_enters = loss.at_end != forward;
+            if (i == loss.after_cell.value_or(loss.at_end ? count - 1 : 0)) {
+                const bool where_gas_enters = (loss.at_end || loss.after_cell) != forward;
                 crossing.loss += pressure_loss(loss, input.settings, free_area, direction * flow,
                                                where_gas_enters ? inlet_density : outlet_density,
                                                film_gas.viscosity);
@@ -246,8 +255,8 @@ Crossing GasPassage::march(const PassageInput& input, PassageRecord record, Film
         cell.outlet_temperature = temperature;
         cell.length = shape.length;
         cell.velocity = velocity;
-        cell.pass_through = std::exp(-strides);
-        cell.mean_share = strides > 1e-12 ? -std::expm1(-strides) / strides : 1.0;
+        cell.pass_through = left;
+        cell.mean_share = mean_share;
         cell.capacity_flow = capacity_flow;
         cell.oxygen = gas.mass_fraction[o2];
         cell.burnt = burnt * flow;

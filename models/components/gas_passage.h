@@ -26,6 +26,8 @@ struct GasCellShape {
     double hydraulic_diameter = 0;  // [m]
     double beam_length = 0;         // [m] mean, for gas radiation
     double radius = 0;              // [m] from the axis of the jet; only under the plate
+    double floor = 0;               // [m] width of it on which ash lies
+    bool stirred = false;           // mixed all through, else in plug flow
     std::vector<WallFace> faces;
 };
 
@@ -42,10 +44,12 @@ struct LocalLoss {
     /// sharp one (port_loss) in place of `forward` and `reverse`.
     std::optional<std::size_t> open = {};
     double share_before = 1, share_after = 1;  // [-] fully open, of the ducts before and after it
+    std::optional<std::size_t> after_cell =
+        {};  // where it sits within the passage, if not at an end
 };
 
 /// How the film on the walls is worked out.
-enum class Film { duct, annulus, jet };
+enum class Film { duct, annulus, jet, chamber };
 
 /// Everything that a passage is made from.
 struct GasPassageShape {
@@ -55,10 +59,11 @@ struct GasPassageShape {
     double laminar_constant = 64;  // [-] friction factor times Reynolds number
     double roughness = 1e-3;       // [m] sand roughness
     bool friction = true;
-    double film_length = 0;  // [m] annulus: height of its walls; jet: bore of the riser
+    double film_length = 0;  // [m] annulus, chamber: height of its walls; jet: bore of the riser
     double jet_gap = 0;      // [m] between the riser's top and the plate
     double jet_area = 0;     // [m2] of the riser
     std::optional<std::size_t> free_area;  // setting [m2] in place of the cells' area
+    std::optional<std::size_t> ash;        // setting [m] depth of ash on the cells' floor
 };
 
 /// The air around and the gas model, the same for every passage of a stove.

@@ -8,6 +8,7 @@
 #include "models/components/parts.h"
 #include "models/laws/losses.h"
 #include "solver/constants.h"
+#include "solver/errors.h"
 
 namespace drawwell {
 namespace {
@@ -29,6 +30,16 @@ Joint joint(const StoveBuilder& builder, LeakPlace place) {
             break;
     }
     return {builder.layout.riser_foot, stove.axis_height()};
+}
+
+/// Where the bypass joins the flue.
+FlueStart bypass_end(const StoveBuilder& builder) {
+    const auto& sections = builder.stove.flue.sections;
+    const std::string& into = builder.stove.bypass->into;
+    if (into.empty()) return {builder.layout.flue_outlet, builder.stove.outlet_height()};
+    for (std::size_t s = 0; s < sections.size(); ++s)
+        if (sections[s].name == into) return builder.layout.flue_starts[s];
+    throw InputError("bypass.into: no flue section is called " + into);
 }
 
 }  // namespace
@@ -59,9 +70,10 @@ void add_side_air(StoveBuilder& builder) {
 void add_bypass(StoveBuilder& builder) {
     const Stove& stove = builder.stove;
     if (!stove.bypass || !stove.barrel) return;
+    const FlueStart end = bypass_end(builder);
     const DuctSection duct = round_section(stove.bypass->bore);
     // From where the turn under the plate ends: it is level, at the riser's upper end.
-    const double rise = stove.outlet_height() - stove.riser.top;
+    const double rise = end.height - stove.riser.top;
     GasPassageShape shape;
     shape.laminar_constant = duct.laminar_constant;
     // A wall, so that gas that hardly moves is as warm as the duct whichever way it goes.
@@ -97,8 +109,8 @@ void add_bypass(StoveBuilder& builder) {
     shape.losses.push_back({.area = duct.area,
                             .low_reynolds = low_reynolds_loss,
                             .open = builder.add_open_share(stove.schedule.bypass)});
-    builder.layout.bypass = builder.add_passage("bypass", builder.layout.under_plate,
-                                                builder.layout.flue_outlet, std::move(shape), true);
+    builder.layout.bypass = builder.add_passage("bypass", builder.layout.under_plate, end.junction,
+                                                std::move(shape), true);
 }
 
 void add_leaks(StoveBuilder& builder) {

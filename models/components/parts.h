@@ -26,7 +26,8 @@ void add_plate(StoveBuilder& builder);
 /// Barrel and the space round the riser, down to the flue outlet.
 void add_barrel(StoveBuilder& builder);
 
-/// Short cut from under the plate to the flue outlet, of the barrel's sheet.
+/// Short cut from under the plate to the flue outlet or the start of a section of the flue, which
+/// must be there; of the barrel's sheet.
 void add_bypass(StoveBuilder& builder);
 
 /// Joints that are not tight, towards the room.

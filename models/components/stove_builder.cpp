@@ -18,6 +18,12 @@ bool is_constant(const Table& table) {
 
 }  // namespace
 
+std::vector<double> SolidRow::ends(double from) const {
+    std::vector<double> ends{from};
+    for (const double middle : position) ends.push_back(2 * middle - ends.back());
+    return ends;
+}
+
 bool is_moved(const Steps& steps, double rest) {
     return std::any_of(steps.value().begin(), steps.value().end(),
                        [&](double value) { return value != rest; });

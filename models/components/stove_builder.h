@@ -19,6 +19,15 @@ namespace drawwell {
 struct SolidRow {
     std::vector<SolidId> solids;
     std::vector<double> position;
+
+    /// Where the cells of a row that begins at `from` end [m], that first.
+    std::vector<double> ends(double from) const;
+};
+
+/// Where a section of the flue begins.
+struct FlueStart {
+    JunctionId junction{};
+    double height = 0;  // [m]
 };
 
 /// Glass that stands in place of a share [-] of what is left of a wall.
@@ -37,9 +46,14 @@ struct Layout {
         terminal{};
 
     std::optional<std::size_t> feed_free_area;  // setting [m2]
+    std::optional<std::size_t> ash_depth;       // setting [m] of ash under the fire
     std::optional<std::size_t> feed_open;       // setting [-] that a cover leaves
     double riser_area = 0, flue_area = 0;       // [m2] for the gas, at their feet
     bool flue_rises = false;                    // from its outlet on
+    double flue_height = 0;                     // [m] at which the flue begins
+    double flue_way = 0;                        // [m] gas has gone from the flue outlet to there
+    JunctionId flue_foot{};                     // where it begins
+    std::vector<FlueStart> flue_starts;         // of its sections
 
     SolidRow feed_wall, tunnel_wall, tunnel_roof, hearth_wall, riser_inside, riser_skin, barrel,
         plate, flue_wall;

@@ -33,6 +33,7 @@ struct BedConstants {
     Uncertain ember_temperature;    // [K] of the glowing bed
     Uncertain ember_view;           // [-] share of the wood's view that a full ember bed fills
     Uncertain full_ember_bed;       // [kg] of char, half of which fills half of ember_view
+    Uncertain ash_density;          // [kg/m3] of ash as it lies under the fire
     Uncertain freezing_temperature;  // [K] mixed gas below this stops burning past the flame tip
 };
 

@@ -14,6 +14,7 @@ constexpr double ignition_blur = 2000;      // [W/m2] either side of the ignitio
 constexpr double least_free_share = 0.1;    // [-] of the feed, however much wood stands in it
 constexpr double least_oxygen_need = 1e-5;  // [kg/s] of a flame just taking hold: 0.1 kW
 constexpr double warmth_scale = 1e5;        // [J/m2] in which errors of the warmth are counted
+constexpr double ash_scale = 0.1;           // [kg] the same of ash
 
 double smooth_step(double x) {
     const double s = std::clamp(x, 0.0, 1.0);
@@ -29,6 +30,7 @@ FuelBed::FuelBed(Shape shape, std::shared_ptr<const GasModel> model)
         scale_.insert(scale_.end(),
                       {rate, lot.dry_mass, lot.dry_mass, lot.lit_area * warmth_scale});
     }
+    scale_.push_back(ash_scale);
 }
 
 double FuelBed::pyrolysis(double, std::span<const double> fuel) const {
@@ -53,9 +55,16 @@ bool FuelBed::put_in(std::size_t lot, std::span<double> fuel) const {
 }
 
 void FuelBed::set(const View& view, std::span<double> settings) const {
+    if (shape_.ash_depth) settings[*shape_.ash_depth] = ash_depth(view.fuel);
     if (!shape_.free_area) return;
     settings[*shape_.free_area] =
         std::max(least_free_share * shape_.feed_area, shape_.feed_area - taken(view.fuel));
+}
+
+double FuelBed::ash_depth(std::span<const double> fuel) const {
+    if (!(shape_.ash_floor > 0)) return 0;
+    return shape_.first_ash_depth +
+           ash(fuel) / (shape_.constants.ash_density.value * shape_.ash_floor);
 }
 
 double FuelBed::flame_share(const View& view) const {
@@ -184,6 +193,7 @@ void FuelBed::rates(const View& view, std::span<const Arriving> arrived,
                     std::span<const GasCell> /*gas*/, std::span<double> rate,
                     std::span<double> solid_heat) const {
     const BedConstants& bed = shape_.constants;
+    rate[ash_state()] = 0;
     for (std::size_t s = 0; s < shape_.sites.size(); ++s) {
         const Burning at = burning_at(s, view, arrived[s]);
         const double char_mass = char_at(s, view.fuel);
@@ -196,6 +206,7 @@ void FuelBed::rates(const View& view, std::span<const Arriving> arrived,
             const std::span<double> own = rate.subspan(states_per_lot * i, states_per_lot);
             own[0] = (aim(i, at, view.fuel) - rate_of(i, view.fuel)) / bed.response_time.value;
             own[1] = -losing_now;
+            rate[ash_state()] += lot.ash * losing_now;
             own[2] = bed.char_yield.value * losing_now -
                      (char_mass > 0 ? at.char_rate * char_of(i, view.fuel) / char_mass : 0);
             own[3] =
@@ -239,6 +250,7 @@ void FuelBed::rate_slopes(const View& view, std::span<const Arriving> arrived,
             -char_rate_slope(char_at(lot.site, view.fuel), arrived[lot.site], shape_.constants);
         own[3] = -lot.losing_share(rate, wood);
     }
+    slope[ash_state()] = 0;
 }
 
 double FuelBed::heating_value(std::span<const double> fuel) const {

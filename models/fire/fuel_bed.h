@@ -14,7 +14,8 @@
 namespace drawwell {
 
 /// The fuel bed of loads: four states each, rate P of dry wood lost [kg/s], dry wood M [kg], char
-/// [kg], warmth W [J]. Water leaves with the wood it wets.
+/// [kg], warmth W [J]; and one more, the ash of all of them [kg]. Water leaves with the wood it
+/// wets.
 ///
 ///   dP/dt = (P* - P)/tau,  P* = A m0 (q + q_flame)/q0 / (1 + u w), bounded
 ///   dM/dt = -P,  d(char)/dt = Y P - R
@@ -36,6 +37,9 @@ class FuelBed final : public WoodFire {
         SolidFuel fuel;
         double feed_area = 0;                  // [m2]
         std::optional<std::size_t> free_area;  // setting that the wood in the feed reduces
+        std::optional<std::size_t> ash_depth;  // setting [m] that the ash raises
+        double first_ash_depth = 0;            // [m]
+        double ash_floor = 0;                  // [m2] on which it comes to lie
     };
     static constexpr std::size_t states_per_lot = 4;
 
@@ -49,8 +53,12 @@ class FuelBed final : public WoodFire {
         return fuel[states_per_lot * lot + 1];
     }
     double char_of(std::size_t lot, std::span<const double> fuel) const;
+    /// Ash [kg] of the wood lost so far, that in embers included.
+    double ash(std::span<const double> fuel) const { return fuel[ash_state()]; }
+    /// How deep the ash lies under the fire [m].
+    double ash_depth(std::span<const double> fuel) const;
 
-    std::size_t state_count() const override { return states_per_lot * shape_.lots.size(); }
+    std::size_t state_count() const override { return ash_state() + 1; }
     std::span<const double> state_scale() const override { return scale_; }
     std::size_t site_count() const override { return shape_.sites.size(); }
     void set(const View& view, std::span<double> settings) const override;
@@ -68,6 +76,7 @@ class FuelBed final : public WoodFire {
     double pyrolysis(double time, std::span<const double> fuel) const override;
 
   private:
+    std::size_t ash_state() const { return states_per_lot * shape_.lots.size(); }
     double rate_of(std::size_t lot, std::span<const double> fuel) const {
         return fuel[states_per_lot * lot];
     }

@@ -36,19 +36,18 @@ std::vector<FittingProblem> problems(const AirChannel& channel, const Stove& sto
 
 void add_fitting(StoveBuilder& builder, const AirChannel& channel) {
     Layout& layout = builder.layout;
-    const Stove& stove = builder.stove;
     const std::string name = "air_channel." + channel.name;
     OutsideFace& sides = outer_face(builder, "tunnel");
     const DuctSection section = rectangular_section(channel.width, channel.height);
     const std::size_t count = sides.solids.size();
-    const double piece = stove.tunnel->length / static_cast<double>(count);
+    const std::vector<double> ends = layout.tunnel_wall.ends(0);
 
     // From its far end back to the hearth; the lining it lies against no longer faces the room.
     GasPassageShape shape;
     shape.laminar_constant = section.laminar_constant;
     double left = channel.length;
     for (std::size_t i = 0; i < count && left > 1e-6; ++i) {
-        const double length = std::min(left, piece);
+        const double length = std::min(left, ends[i + 1] - ends[i]);
         GasCellShape cell = duct_cell(section, length, 0);
         const double against = channel.width * length;
         const double behind = std::min(against, sides.area[i]);

@@ -15,6 +15,12 @@ void each_kind(std::type_identity<std::variant<Kind...>>, const Do& act) {
 }
 constexpr std::type_identity<Fitting> all_kinds;
 
+/// Whether the gas goes through it on its way to the flue, whose beginning it then moves.
+template <class Kind>
+constexpr bool before_flue = requires {
+    Kind::before_flue;
+};
+
 template <class Kind>
 std::string table_of(const Kind& part) {
     return std::string(Kind::table) + "." + part.name;
@@ -22,9 +28,22 @@ std::string table_of(const Kind& part) {
 
 }  // namespace
 
+void add_fittings_before_flue(StoveBuilder& builder) {
+    for (const Fitting& fitting : builder.stove.fittings)
+        std::visit(
+            [&]<class Kind>(const Kind& part) {
+                if constexpr (before_flue<Kind>) add_fitting(builder, part);
+            },
+            fitting);
+}
+
 void add_fittings(StoveBuilder& builder) {
     for (const Fitting& fitting : builder.stove.fittings)
-        std::visit([&](const auto& part) { add_fitting(builder, part); }, fitting);
+        std::visit(
+            [&]<class Kind>(const Kind& part) {
+                if constexpr (!before_flue<Kind>) add_fitting(builder, part);
+            },
+            fitting);
 }
 
 std::vector<TableProblem> fitting_problems(const Stove& stove) {

@@ -12,7 +12,10 @@ namespace drawwell {
 
 class StoveBuilder;
 
-/// Adds every fitting to a network that has its plate and barrel, in the order of the file.
+/// Adds the fittings that the gas goes through between barrel and flue, in the order of the file.
+void add_fittings_before_flue(StoveBuilder& builder);
+
+/// Adds all others to a network that has its parts, in the order of the file.
 void add_fittings(StoveBuilder& builder);
 
 /// What cannot be about a stove's fittings, each with the fitting's table: `pot.kettle`.

@@ -51,8 +51,8 @@ double let_through(double temperature) {
 
 std::vector<FittingProblem> problems(const Window& window, const Stove& stove) {
     if (!stove.tunnel) return {{{"width"}, "a window stands in a tunnel's side: add [tunnel]"}};
-    if (window.height > stove.tunnel->height)
-        return {{{"height"}, "the window is higher than the tunnel"}};
+    if (window.height > stove.tunnel->fire_height())
+        return {{{"height"}, "the window is higher than the firebox"}};
     if (window.width > stove.tunnel->length / 2)
         return {
             {{"width"}, "the window is wider than half the tunnel is long: it stands by the fire"}};

@@ -45,6 +45,7 @@ inline BedConstants plain_bed() {
             .ember_temperature = {900, 0},
             .ember_view = {0.3, 0},
             .full_ember_bed = {0.05, 0},
+            .ash_density = {500, 0},
             .freezing_temperature = {873.15, 0}};
 }
 

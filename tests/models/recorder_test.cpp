@@ -88,7 +88,7 @@ TEST_SUITE("models/recorder") {
                         .length = 0.3,
                         .moisture_wet_basis = 0.2,
                         .mass = 0.5}};
-        Recorded run(stove, {0, 0.1, 0.02, 0, 0, 0, 0, 0});
+        Recorded run(stove, {0, 0.1, 0.02, 0, 0, 0, 0, 0, 0});
         const auto& axes = run.recorder.results().axes;
         const auto loads = std::find_if(axes.begin(), axes.end(),
                                         [](const Axis& axis) { return axis.name == "load"; });
@@ -98,18 +98,18 @@ TEST_SUITE("models/recorder") {
         CHECK(run.at("load_wood", 0) == 0.1);
         CHECK(run.at("load_char", 0) == 0.02);
         CHECK(run.at("load_wood", 1) == 0);
-        // Kindling is at 12 % of its wet mass; ash is 0.5 % of the dry mass. What is not yet in has
-        // left no ash.
+        // Kindling is at 12 % of its wet mass; what is not yet in has none.
         CHECK(run.at("load_water", 0) == near(0.1 / 0.995 * 0.12 / 0.88, 1e-9));
-        const double burned = 0.2 * 0.88 * 0.995 - 0.1;
-        CHECK(run.at("ash_left", 0) == near(burned * 0.005 / 0.995, 1e-9));
-        auto fuel = std::span(run.state).last(8);
+        auto fuel = std::span(run.state).last(9);
         fuel[1] = 0;
         fuel[5] = 0.3;
         run.sample(30);
-        const double late = 0.5 * 0.8 * 0.995 - 0.3;
         CHECK(run.at("load_water", 3) == near(0.3 / 0.995 * 0.25, 1e-9));
-        CHECK(run.at("ash_left", 1) == near((0.2 * 0.88 * 0.995 + late) * 0.005 / 0.995, 1e-9));
+        fuel[8] = 0.02;
+        run.sample(60);
+        CHECK(run.at("ash_left", 2) == 0.02);
+        // On a floor of 110 by 125 mm, 500 kg to the cubic metre.
+        CHECK(run.at("ash_depth", 2) == near(0.02 / 500 / (0.11 * 0.125), 1e-9));
     }
 
     TEST_CASE("wood burned by a table leaves its ash") {

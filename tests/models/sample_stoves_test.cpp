@@ -66,6 +66,37 @@ TEST_SUITE("models/sample stoves") {
         CHECK(first > 308);
     }
 
+    TEST_CASE("a damp bench takes up heat that a dry one passes on, and is not dry in one fire") {
+        const BurnOutcome outcome = sound_burn("stoves/workshop-damp-bench.toml");
+        REQUIRE(outcome.summary.fittings.size() == 3);
+        CHECK(*outcome.summary.fittings[0].value > 0.05);
+        CHECK_FALSE(outcome.summary.fittings[1].value);
+        CHECK(*outcome.summary.fittings[2].value > 1e6);
+    }
+
+    TEST_CASE("a bell gives the room heat after the fire, its gas in two layers most of the time") {
+        const BurnOutcome outcome = sound_burn("stoves/workshop-bell.toml");
+        REQUIRE(outcome.summary.fittings.size() == 5);
+        CHECK(*outcome.summary.fittings[3].value > 0.2 * *outcome.summary.fittings[2].value);
+        CHECK(*outcome.summary.fittings[4].value > 0.5);
+    }
+
+    TEST_CASE("a bypass past the level run warms its stack in the first minutes") {
+        const BurnOutcome outcome = sound_burn("stoves/workshop-level-run.toml");
+        const Library library = read_library();
+        Stove shut =
+            read_stove(embedded_data("stoves/workshop-level-run.toml"), "sample", {}, library);
+        shut.schedule.bypass = Steps(0.0);
+        shut.burn.duration = 600;
+        const BurnOutcome without = run_burn(shut, library);
+        const auto at_four = [](const BurnOutcome& of, const char* name) {
+            return of.results.find(name)->values[4 * 2];
+        };
+        CHECK(at_four(outcome, "flue_top_temperature") >
+              at_four(without, "flue_top_temperature") + 3);
+        CHECK(at_four(outcome, "drive") > at_four(without, "drive"));
+    }
+
     TEST_CASE(
         "where all air comes from the room, a fan there and a gust on the flue are one push") {
         const Library library = read_library();

@@ -87,6 +87,8 @@ std::vector<Key> oven_tube_keys();
 std::vector<Key> window_keys();
 std::vector<Key> grid_keys();
 std::vector<Key> air_channel_keys();
+std::vector<Key> bell_keys();
+std::vector<Key> damp_keys();
 std::vector<Key> flue_keys();
 std::vector<Key> wood_keys();
 std::vector<Key> schedule_keys();

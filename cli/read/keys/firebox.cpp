@@ -36,6 +36,12 @@ Derived port_height(const StoveDraft& draft, std::string_view) {
     if (!draft.stove.tunnel) return 0.75 * equal_bore(draft.stove.riser);
     return draft.stove.tunnel->height;
 }
+Derived firebox_width(const StoveDraft& draft, std::string_view) {
+    return draft.stove.tunnel->width;
+}
+Derived firebox_height(const StoveDraft& draft, std::string_view) {
+    return draft.stove.tunnel->height;
+}
 Derived tunnel_axis(const StoveDraft& draft, std::string_view) {
     return draft.stove.tunnel ? draft.stove.tunnel->height / 2 : 0.0;
 }
@@ -131,6 +137,35 @@ std::vector<Key> firebox_keys() {
          .practice = true,
          .help = "roof of the burn tunnel",
          .field = of<&Stove::tunnel, &Tunnel::roof>},
+        {.name = "tunnel.firebox_length",
+         .quantity = length,
+         .fallback = "0 mm",
+         .most = 5,
+         .help = "how far a firebox larger than the tunnel reaches from the feed's centre, up to a "
+                 "ledge; 0: there is none",
+         .field = of<&Stove::tunnel, &Tunnel::firebox_length>},
+        {.name = "tunnel.firebox_width",
+         .quantity = length,
+         .fallback = "as tunnel.width",
+         .derive = firebox_width,
+         .least = 0.02,
+         .most = 2,
+         .help = "inside width of that firebox",
+         .field = of<&Stove::tunnel, &Tunnel::firebox_width>},
+        {.name = "tunnel.firebox_height",
+         .quantity = length,
+         .fallback = "as tunnel.height",
+         .derive = firebox_height,
+         .least = 0.02,
+         .most = 2,
+         .help = "inside height of that firebox, on the tunnel's floor",
+         .field = of<&Stove::tunnel, &Tunnel::firebox_height>},
+        {.name = "tunnel.ash",
+         .quantity = length,
+         .fallback = "0 mm",
+         .most = 1,
+         .help = "depth of ash that lies under the fire at lighting; what burns adds to it",
+         .field = of<&Stove::tunnel, &Tunnel::ash>},
         {.name = "port.width",
          .quantity = length,
          .fallback = "0.64 of the tunnel's",

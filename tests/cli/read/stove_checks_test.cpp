@@ -63,6 +63,23 @@ TEST_SUITE("cli/read/stove_checks") {
                       "stand in each other"));
     }
 
+    TEST_CASE("a firebox without a ledge, smaller than the tunnel, or full of ash is refused") {
+        const auto tunnel = [](const std::string& keys) { return "[tunnel]\n" + keys; };
+        CHECK(refused("[tunnel]", tunnel("firebox_width = \"150 mm\""),
+                      "s.toml:5:1: tunnel.firebox_width", "say tunnel.firebox_length"));
+        CHECK(refused("[tunnel]", tunnel("firebox_length = \"900 mm\""),
+                      "s.toml:5:1: tunnel.firebox_length", "takes the whole tunnel"));
+        CHECK(refused("[tunnel]", tunnel("firebox_length = \"150 mm\"\nfirebox_width = \"90 mm\""),
+                      "s.toml:6:1: tunnel.firebox_width", "smaller than the tunnel"));
+        CHECK(refused("[tunnel]", tunnel("ash = \"80 mm\""), "s.toml:5:1: tunnel.ash",
+                      "clean it before lighting"));
+    }
+
+    TEST_CASE("a bypass that joins no section of the flue is refused") {
+        CHECK(refused("[riser]", "[bypass]\ninto = \"stak\"\n[riser]", "s.toml:7:1: bypass.into",
+                      "did you mean \"stack\""));
+    }
+
     TEST_CASE("a port larger than what it throttles is refused") {
         CHECK(refused("[port]", "[port]\nwidth = \"150 mm\"", "s.toml:6:1: port.width",
                       "wider than the tunnel"));

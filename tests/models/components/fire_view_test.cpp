@@ -169,6 +169,25 @@ TEST_SUITE("models/components/fire_view") {
         CHECK(share_of(view, layout.tunnel_roof) == near(roof, 1e-9));
     }
 
+    TEST_CASE("a ledge hides what lies ahead by the share of the firebox that it closes") {
+        Stove stove = plain_stove();
+        stove.tunnel->firebox_length = 0.17;
+        stove.tunnel->firebox_width = 0.15;
+        stove.tunnel->firebox_height = 0.14;
+        Built built(stove);
+        const FireView view = hearth_view(built.builder);
+        CHECK(all_of(view) == near(1, 1e-12));
+        // A box 150 wide, 140 high and 110 mm deep, its end closed but for 125 by 110 mm.
+        const double box = 2 * (0.15 * 0.14 + 0.11 * 0.14 + 0.15 * 0.11);
+        const double open = 0.125 * 0.11 / (0.15 * 0.14);
+        const double end =
+            0.125 * 0.11 / box * parallel_rectangles(0.15, 0.14, 0.34 - 0.055) * 90 / 125;
+        CHECK(share_of(view, built.builder.layout.riser_inside) == near(end, 1e-9));
+        const auto& walls = built.builder.layout.tunnel_wall.solids;
+        CHECK(share_of(view, walls[1]) > (1 - open) * 0.15 * 0.14 / box);
+        CHECK(share_of(view, walls[2]) < (1 - open) * 0.15 * 0.14 / box);
+    }
+
     TEST_CASE("how finely the stove is divided does not change what the hearth's fire sees") {
         Stove fine = plain_stove();
         fine.burn.refine = 3;

@@ -39,8 +39,8 @@ GasPassageShape duct(std::size_t count, double length, double rise) {
     return shape;
 }
 
-struct Bench {
-    explicit Bench(GasPassageShape shape) : law(std::move(shape), around) {}
+struct PassageBench {
+    explicit PassageBench(GasPassageShape shape) : law(std::move(shape), around) {}
 
     GasState air(double temperature) const {
         return {.enthalpy = around.model->mixture(dry_air()).enthalpy(temperature),
@@ -80,7 +80,7 @@ TEST_SUITE("models/components/gas_passage") {
             shape.film_length = film == Film::annulus ? 0.7 : bore;
             shape.jet_gap = 0.05;
             shape.jet_area = shape.cells[0].area;
-            const Bench bench(shape);
+            const PassageBench bench(shape);
             for (const double flow : {0.008, -0.008, 1e-5})
                 for (const GasState& gas : {bench.flame(1100), bench.air(900)}) {
                     const std::vector<double> walls{900, 700, 500, 400, 1000};
@@ -97,10 +97,46 @@ TEST_SUITE("models/components/gas_passage") {
         }
     }
 
+    TEST_CASE("a stirred cell leaves as warm as it is: 1/(1 + NTU) of what it was over its wall") {
+        GasPassageShape shape = duct(1, 0.9, 0);
+        shape.cells[0].stirred = true;
+        shape.cells[0].beam_length = 0;
+        const PassageBench bench(shape);
+        const GasState in = bench.air(700);
+        const Crossed crossed = bench.cross(0.008, in, {400});
+        const GasCell& cell = crossed.cells[0];
+        CHECK(cell.mean_temperature == near(cell.outlet_temperature, 0.5));
+        // By enthalpy, whose heat capacity is a mean; its temperature within a kelvin.
+        const double strides = crossed.conductance[0] / cell.capacity_flow;
+        CHECK(cell.outlet_temperature == near(400 + 300 / (1 + strides), 1));
+        CHECK(sum_of(crossed.heat) ==
+              near(0.008 * (in.enthalpy - crossed.crossing.outlet.enthalpy), 1e-9));
+        // In plug flow it would leave colder, by the exponential.
+        shape.cells[0].stirred = false;
+        CHECK(PassageBench(shape).cross(0.008, in, {400}).cells[0].outlet_temperature <
+              cell.outlet_temperature - 5);
+    }
+
+    TEST_CASE("gas in a chamber sinks along cold walls whichever way it is led") {
+        GasPassageShape shape = duct(1, 0.9, 0.9);
+        shape.film = Film::chamber;
+        shape.film_length = 0.9;
+        const PassageBench up(shape);
+        shape.cells[0].rise = -0.9;
+        const PassageBench down(shape);
+        CHECK(up.cross(0.008, up.air(700), {400}).conductance[0] ==
+              near(down.cross(0.008, down.air(700), {400}).conductance[0], 1e-9));
+        shape.film = Film::annulus;  // there a stream that rises along a cold wall is held back
+        shape.cells[0].rise = 0.9;
+        const PassageBench against(shape);
+        CHECK(against.cross(0.008, against.air(700), {400}).conductance[0] !=
+              near(down.cross(0.008, down.air(700), {400}).conductance[0], 1e-3));
+    }
+
     TEST_CASE("a flame gives its walls a share by what they take in, and none without walls") {
         GasPassageShape shape = duct(1, 0.3, 0);
         shape.cells[0].faces = {{0, 0.03, 0.9}, {1, 0.01, 0.9}, {2, 0.03, 0.3}};
-        const Bench bench(shape);
+        const PassageBench bench(shape);
         const Crossed crossed = bench.cross(0.008, bench.flame(1100), {800, 800, 800});
         CHECK(crossed.given[0] > 0);
         CHECK(crossed.given[0] == near(3 * crossed.given[1], 1e-12));
@@ -108,7 +144,7 @@ TEST_SUITE("models/components/gas_passage") {
 
         GasPassageShape open = shape;
         open.cells[0].faces.clear();
-        const Bench bare(open);
+        const PassageBench bare(open);
         const GasState gas = bare.flame(1100);
         const Crossed free = bare.cross(0.008, gas, {});
         CHECK(free.cells[0].burnt > 0);
@@ -118,7 +154,7 @@ TEST_SUITE("models/components/gas_passage") {
     }
 
     TEST_CASE("a flame heats no wall past itself") {
-        const Bench bench(duct(1, 0.2, 0));
+        const PassageBench bench(duct(1, 0.2, 0));
         const GasState gas = bench.flame(1200);
         CHECK(bench.cross(0.005, gas, {300}).given[0] > 0);
         CHECK(bench.cross(0.005, gas, {1300}).given[0] <
@@ -128,7 +164,7 @@ TEST_SUITE("models/components/gas_passage") {
     }
 
     TEST_CASE("cold gas that rushes past a hot wall has a mean between the two") {
-        const Bench bench(duct(1, 0.02, 0));
+        const PassageBench bench(duct(1, 0.02, 0));
         for (const double wall : {290.0, 600.0, 1200.0, 2400.0}) {
             const Crossed crossed = bench.cross(0.05, bench.air(250), {wall});
             CHECK(crossed.cells[0].mean_temperature >= 250);
@@ -139,7 +175,7 @@ TEST_SUITE("models/components/gas_passage") {
     TEST_CASE("gas that stands is as hot as its walls, and nothing becomes infinite") {
         GasPassageShape shape = duct(3, 0.6, 0.6);
         shape.losses.push_back({.area = 0.01, .forward = 1, .reverse = 2, .low_reynolds = 500});
-        const Bench bench(shape);
+        const PassageBench bench(shape);
         for (const double flow : {0.0, 1e-14, -1e-14}) {
             const Crossed air = bench.cross(flow, bench.air(300), {500, 600, 500});
             CHECK(bench.temperature(air.crossing.outlet) == near(500, 1e-6));
@@ -159,7 +195,7 @@ TEST_SUITE("models/components/gas_passage") {
     }
 
     TEST_CASE("where nothing differs in temperature no heat goes over") {
-        const Bench bench(duct(4, 0.8, 0.8));
+        const PassageBench bench(duct(4, 0.8, 0.8));
         for (const double flow : {0.01, -0.01, 1e-6}) {
             const Crossed crossed = bench.cross(flow, bench.air(700), {700, 700, 700, 700});
             // 1e-10 of the temperature at about 10 W/K.
@@ -169,10 +205,10 @@ TEST_SUITE("models/components/gas_passage") {
     }
 
     TEST_CASE("twice the height pulls twice as much, but downward it pulls against the flow") {
-        const Bench one(duct(4, 0.8, 0.4)), two(duct(4, 0.8, 0.8)), down(duct(4, 0.8, -0.4)),
+        const PassageBench one(duct(4, 0.8, 0.4)), two(duct(4, 0.8, 0.8)), down(duct(4, 0.8, -0.4)),
             level(duct(4, 0.8, 0));
         const std::vector<double> walls{800, 700, 650, 600};
-        const auto pull = [&](const Bench& bench) {
+        const auto pull = [&](const PassageBench& bench) {
             return bench.cross(0.008, bench.air(1000), walls).crossing.buoyancy;
         };
         CHECK(pull(one) > 0);
@@ -186,7 +222,7 @@ TEST_SUITE("models/components/gas_passage") {
     }
 
     TEST_CASE("the column of smoke that hardly moves passes without a jump into that of air") {
-        const Bench bench(duct(4, 0.8, 0.8));
+        const PassageBench bench(duct(4, 0.8, 0.8));
         const std::vector<double> walls{500, 500, 500, 500};
         GasState damp{.enthalpy = 0, .mass_fraction = {0.6, 0.1, 0.0, 0.3, 0.0, 0.0}, .flame = {}};
         damp.enthalpy = bench.around.model->mixture(damp.mass_fraction).enthalpy(500);
@@ -211,7 +247,7 @@ TEST_SUITE("models/components/gas_passage") {
     }
 
     TEST_CASE("reversed flow is the mirror image of forward flow") {
-        const Bench bench(duct(4, 0.8, 0.0));
+        const PassageBench bench(duct(4, 0.8, 0.0));
         const Crossed there = bench.cross(0.008, bench.air(1000), {800, 700, 650, 600});
         const Crossed back = bench.cross(-0.008, bench.air(1000), {600, 650, 700, 800});
         for (std::size_t i = 0; i < 4; ++i) {
@@ -229,7 +265,7 @@ TEST_SUITE("models/components/gas_passage") {
         GasPassageShape shape = duct(3, 3.0, 0);
         shape.losses.push_back(
             {.at_end = true, .area = 0.012, .forward = 1.3, .reverse = 1.3, .low_reynolds = 500});
-        const Bench bench(shape);
+        const PassageBench bench(shape);
         const auto loss = [&](double flow) {
             return bench.cross(flow, bench.air(600), {600, 600, 600}).crossing.loss;
         };
@@ -251,7 +287,7 @@ TEST_SUITE("models/components/gas_passage") {
     TEST_CASE("gas that is heated in a straight duct pays for its acceleration") {
         GasPassageShape shape = duct(6, 1.0, 0);
         shape.friction = false;
-        const Bench bench(shape);
+        const PassageBench bench(shape);
         const auto heads = [&](double gas, double wall) {
             const Crossed crossed = bench.cross(0.02, bench.air(gas), std::vector(6, wall));
             const double out = crossed.cells[5].outlet_temperature;
@@ -266,7 +302,7 @@ TEST_SUITE("models/components/gas_passage") {
     }
 
     TEST_CASE("burning moves elements about and makes none") {
-        const Bench bench(duct(8, 1.2, 1.2));
+        const PassageBench bench(duct(8, 1.2, 1.2));
         for (const double flow : {0.008, -0.008}) {
             const GasState gas = bench.flame(1100);
             const Crossed crossed = bench.cross(flow, gas, std::vector(8, 900.0));
@@ -281,7 +317,7 @@ TEST_SUITE("models/components/gas_passage") {
     }
 
     TEST_CASE("heat set free shows in every cell's account") {
-        const Bench bench(duct(8, 1.2, 1.2));
+        const PassageBench bench(duct(8, 1.2, 1.2));
         const GasState gas = bench.flame(1100);
         const Crossed crossed = bench.cross(0.008, gas, std::vector(8, 900.0));
         double burnt = 0;
@@ -299,14 +335,14 @@ TEST_SUITE("models/components/gas_passage") {
         for (GasCellShape& cell : shape.cells) cell.faces.clear();
         GasPassageShape cold = shape;
         cold.losses = {{.area = 0.01, .forward = 0.5, .reverse = 1.2}};
-        const Bench bench(cold);
+        const PassageBench bench(cold);
         const double head = 0.5 * 0.02 * 0.02 / (density(400) * 0.01 * 0.01);
         CHECK(bench.cross(0.02, bench.air(400), {}).crossing.loss == near(0.5 * head, 1e-9));
         CHECK(bench.cross(-0.02, bench.air(400), {}).crossing.loss == near(-1.2 * head, 1e-9));
 
         // Slow flow adds 500 over the Reynolds number on the opening's own diameter.
         cold.losses[0].low_reynolds = 500;
-        const Bench slow(cold);
+        const PassageBench slow(cold);
         const double extra = slow.cross(0.02, slow.air(400), {}).crossing.loss - 0.5 * head;
         const double viscosity = transport(dry_air(), 400, 1014).viscosity;
         const double reynolds = 0.02 * std::sqrt(4 * 0.01 / constants::pi) / (0.01 * viscosity);
@@ -314,7 +350,7 @@ TEST_SUITE("models/components/gas_passage") {
 
         // A bend turns slow flow dearer, either way.
         cold.losses = {{.area = 0.01, .bend = 1.1}};
-        const Bench bent(cold);
+        const PassageBench bent(cold);
         CHECK(bent.cross(0.02, bent.air(400), {}).crossing.loss ==
               near(1.1 * slow_bend_factor(reynolds) * head, 1e-9));
         CHECK(bent.cross(-0.02, bent.air(400), {}).crossing.loss ==
@@ -326,7 +362,7 @@ TEST_SUITE("models/components/gas_passage") {
         const auto loss = [&](bool at_end, double flow) {
             GasPassageShape with = hot;
             with.losses = {{.at_end = at_end, .area = 0.01, .forward = 1, .reverse = 1}};
-            const Bench a(hot), b(with);
+            const PassageBench a(hot), b(with);
             return std::abs(b.cross(flow, b.air(300), {1000, 1000}).crossing.loss -
                             a.cross(flow, a.air(300), {1000, 1000}).crossing.loss);
         };
@@ -342,7 +378,7 @@ TEST_SUITE("models/components/gas_passage") {
         shape.free_area = 1;
         shape.friction = false;
         shape.losses = {{.area = 0.5, .forward = 1, .reverse = 1, .follows_free_area = true}};
-        const Bench bench(shape);
+        const PassageBench bench(shape);
         const std::vector<double> wide{99, 0.01}, tight{99, 0.005};
         const Crossed a = bench.cross(0.01, bench.air(300), {300, 300}, wide);
         const Crossed b = bench.cross(0.01, bench.air(300), {300, 300}, tight);
@@ -352,7 +388,7 @@ TEST_SUITE("models/components/gas_passage") {
     }
 
     TEST_CASE("volatiles make the gas glow brighter than its water and carbon dioxide do") {
-        const Bench bench(duct(1, 0.3, 0));
+        const PassageBench bench(duct(1, 0.3, 0));
         GasState lit = bench.flame(1100);
         lit.flame.oxygen = 0;  // too early to burn: only the glow differs
         GasState burnt = lit;

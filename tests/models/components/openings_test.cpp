@@ -6,6 +6,7 @@
 #include "models/components/parts.h"
 #include "models/laws/losses.h"
 #include "models/stove_run.h"
+#include "solver/errors.h"
 #include "tests/models/plain_stove.h"
 #include "tests/near.h"
 
@@ -156,6 +157,27 @@ TEST_SUITE("models/components/openings") {
                 .crossing.buoyancy;
         };
         CHECK(gained(*built.layout.bypass) == near(gained(*built.layout.annulus), 1e-6));
+    }
+
+    TEST_CASE("a bypass may join the flue further on, at the height where that section begins") {
+        Stove stove = plain_stove();
+        stove.bypass = Bypass{.bore = 0.1, .length = 0.6, .into = "stack"};
+        stove.flue.sections[0].rise = 0.2;
+        const BuiltStove built = build_network(stove, plain_library());
+        const Passage& bypass = built.network.passages[*built.layout.bypass];
+        CHECK(bypass.to == built.network.passages[built.layout.flue[1]].from);
+        const GasState gas{.enthalpy = built.gas->mixture(dry_air()).enthalpy(600),
+                           .mass_fraction = dry_air()};
+        const std::vector<double> walls(built.network.solids.size(), 600);
+        const auto gained = [&](std::size_t p) {
+            return Crossed(*built.network.passages[p].law, 0.005, gas, walls,
+                           built.network.settings)
+                .crossing.buoyancy;
+        };
+        CHECK(gained(*built.layout.bypass) ==
+              near(gained(*built.layout.annulus) + gained(built.layout.flue[0]), 1e-6));
+        stove.bypass->into = "nowhere";
+        CHECK_THROWS_AS(build_network(stove, plain_library()), InputError);
     }
 
     TEST_CASE(

@@ -22,7 +22,8 @@ double tunnel_loss(const Stove& stove, double flow) {
     Workshop shop(stove);
     build_to_tunnel(shop);
     return Crossed(*shop.builder.network.passages[*shop.builder.layout.tunnel].law, flow, 900, 900,
-                   *shop.builder.gas.model, shop.builder.network.solids.size())
+                   *shop.builder.gas.model, shop.builder.network.solids.size(),
+                   shop.builder.network.settings)
         .crossing.loss;
 }
 
@@ -93,6 +94,56 @@ TEST_SUITE("models/components/tunnel") {
         CHECK(last > 5 * tunnel_loss(stove, 0.01));
         stove.port.reset();
         CHECK(tunnel_loss(stove, 0.01) < last / 5);
+    }
+
+    TEST_CASE("a larger firebox ends at a ledge, with walls of its own size up to it") {
+        Stove stove = plain_stove();
+        Tunnel& tunnel = *stove.tunnel;
+        tunnel.firebox_length = 0.17;
+        tunnel.firebox_width = 0.16;
+        tunnel.firebox_height = 0.14;
+        Workshop shop(stove);
+        build_to_tunnel(shop);
+        const Layout& layout = shop.builder.layout;
+        REQUIRE(layout.tunnel_wall.position.size() == 4);
+        const std::vector<double> ends = layout.tunnel_wall.ends(0);
+        CHECK(ends[2] == near(0.17, 1e-9));
+        CHECK(ends[4] == near(0.34, 1e-9));
+        CHECK(shop.mass("tunnel.wall") ==
+              near(2000 * 0.064 * 0.17 * (0.16 + 0.28 + 0.125 + 0.22), 1e-9));
+        CHECK(shop.mass("feed.foot") == near(2000 * 0.064 * (0.125 + 0.11) * 0.14, 1e-9));
+
+        // Narrowing costs half the share of the section that the ledge covers, widening the square
+        // of it, on the tunnel's velocity.
+        constexpr double flow = 0.05, area = 0.125 * 0.11, firebox = 0.16 * 0.14;
+        const double density =
+            shop.builder.gas.model->mixture(dry_air()).density(900, shop.stove.site.pressure);
+        const double head = 0.5 * density * std::pow(flow / (density * area), 2);
+        const double covered = 1 - area / firebox;
+        const double narrowing = tunnel_loss(stove, flow) - tunnel_loss(plain_stove(), flow);
+        // Slow flow adds 500 over Re, some 14000: 0.03 heads. The wider duct rubs less, 0.02.
+        CHECK(narrowing / head == doctest::Approx(0.5 * covered + 0.01).epsilon(0.15));
+        const double widening = tunnel_loss(plain_stove(), -flow) - tunnel_loss(stove, -flow);
+        CHECK(widening / head == doctest::Approx(covered * covered + 0.01).epsilon(0.2));
+    }
+
+    TEST_CASE("ash under the fire narrows the gas's way there, and fills no duct") {
+        Stove stove = plain_stove();
+        const double clean = tunnel_loss(stove, 0.01);
+        stove.tunnel->ash = 0.05;
+        const double fouled = tunnel_loss(stove, 0.01);
+        CHECK(fouled > clean);
+        stove.tunnel->ash = 0.2;  // deeper than the tunnel is high
+        const double full = tunnel_loss(stove, 0.01);
+        CHECK(full > fouled);
+        CHECK(std::isfinite(full));
+        // It lies as far as the fire does: half the feed's depth of 110 mm, in the first cell.
+        Workshop shop(stove);
+        build_to_tunnel(shop);
+        const auto& law = dynamic_cast<const GasPassage&>(
+            *shop.builder.network.passages[*shop.builder.layout.tunnel].law);
+        CHECK(law.shape().cells[0].floor == near(0.125 * 0.055 / 0.085, 1e-9));
+        CHECK(law.shape().cells[1].floor == 0);
     }
 
     TEST_CASE("without a tunnel the riser stands on the hearth") {

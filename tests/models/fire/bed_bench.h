@@ -51,10 +51,13 @@ struct Bed {
         : model(std::make_shared<const GasModel>(volatile_gas(shape.fuel))),
           fire(std::move(shape), model) {}
 
-    Fire::View view() const { return {.time = time, .fuel = fuel, .solid_temperature = walls}; }
+    Fire::View view() {
+        fuel.resize(fire.state_count());  // tests speak of lots and leave out the ash, the last
+        return {.time = time, .fuel = fuel, .solid_temperature = walls};
+    }
     /// Rates of change of the states; the heat walls take is left in `wall_heat`.
     std::vector<double> rates() {
-        std::vector<double> rate(fuel.size());
+        std::vector<double> rate(fire.state_count());
         wall_heat.assign(walls.size(), 0);
         const std::vector<Arriving> arrived(fire.site_count(), arriving);
         fire.rates(view(), arrived, {}, rate, wall_heat);

@@ -47,6 +47,26 @@ TEST_SUITE("models/fire/fuel_bed") {
         CHECK(aim(50e3) / aim(25e3) == near(1.43, 0.01));
     }
 
+    TEST_CASE("ash gathers as wood is lost, and lies as deep as its floor is small") {
+        FuelLot first = sticks(), second = sticks();
+        first.ash = 0.01;
+        second.ash = 0.03;
+        FuelBed::Shape shape = shape_of({first, second});
+        shape.ash_depth = 1;
+        shape.first_ash_depth = 0.004;
+        shape.ash_floor = 0.02;
+        Bed bed(shape);
+        bed.fuel = {0.0003, 0.6, 0, 0, 0.0001, 0.3, 0, 0, 0.05};
+        CHECK(bed.fire.state_count() == 9);
+        const std::vector<double> rate = bed.rates();
+        CHECK(rate[8] == near(-0.01 * rate[1] - 0.03 * rate[5], 1e-12));
+        CHECK(bed.fire.ash(bed.fuel) == 0.05);
+        // 50 g at 500 kg/m3 on 0.02 m2: 5 mm over the 4 that lay there.
+        std::vector<double> settings{0, 0};
+        bed.fire.set(bed.view(), settings);
+        CHECK(settings[1] == near(0.009, 1e-9));
+    }
+
     TEST_CASE("wet wood burns slower, by the heat its water takes") {
         for (const double moisture : {0.15, 0.3, 0.6}) {
             FuelLot dry = sticks(), wet = sticks();

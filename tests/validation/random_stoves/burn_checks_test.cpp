@@ -12,7 +12,7 @@ using namespace drawwell::tests;
 
 namespace {
 
-constexpr double nan = std::numeric_limits<double>::quiet_NaN();
+constexpr double no_number = std::numeric_limits<double>::quiet_NaN();
 
 BurnChecks::Bounds wood_bounds() {
     return {.gas = std::make_shared<const GasModel>(volatile_gas(plain_fuel())),
@@ -56,10 +56,10 @@ TEST_SUITE("validation/random_stoves/burn_checks") {
 
     TEST_CASE("a number that is none, wherever it stands, brings a complaint") {
         Instant made = instant(30, 600, 500);
-        made.state[1] = nan;
+        made.state[1] = no_number;
         CHECK(has(complaint(made), "the state at 30 s: nan"));
-        CHECK(has(complaint(instant(30, nan, 500)), "a wall at 30 s: a temperature of nan"));
-        CHECK(has(complaint(instant(30, 600, nan)), "riser at 30 s: a temperature of nan"));
+        CHECK(has(complaint(instant(30, no_number, 500)), "a wall at 30 s: a temperature of nan"));
+        CHECK(has(complaint(instant(30, 600, no_number)), "riser at 30 s: a temperature of nan"));
         made = instant(30, 600, 500);
         made.stretches[0].mass_fraction[co] = std::numeric_limits<double>::infinity();
         CHECK(has(complaint(made), "riser at 30 s: inf"));
@@ -117,13 +117,13 @@ TEST_SUITE("validation/random_stoves/burn_checks") {
         bad.results.columns[0].values[0] = -1;
         CHECK(has(of(bad), "plate_temperature: a temperature of -1 K"));
         bad = good;
-        bad.results.columns[1].values[0] = nan;
+        bad.results.columns[1].values[0] = no_number;
         CHECK(has(of(bad), "drive: nan"));
         bad = good;
-        bad.summary.reserve_draw_min = nan;
+        bad.summary.reserve_draw_min = no_number;
         CHECK(has(of(bad), "reserve_draw_min: nan"));
         bad = good;
-        bad.summary.plate_pot.emplace().fry = nan;
+        bad.summary.plate_pot.emplace().fry = no_number;
         CHECK(has(of(bad), "cooking band: nan"));
         for (double Summary::*residual :
              {&Summary::energy_residual, &Summary::mass_residual, &Summary::element_residual}) {
