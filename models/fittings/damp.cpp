@@ -23,7 +23,7 @@ constexpr double dry_at = 0.02;      // [-] of the first water that counts as no
 
 /// Heat capacity [J/(kg K)] of water that boils off and is gone.
 Table drying(double boils) {
-    const double boiling = vaporisation_heat / (boils_over - corner);
+    const double boiling = vaporisation_heat / boils_over;  // half of either corner counts
     const double gone = steam_left * water_heat_capacity;
     return {{boils - corner, boils, boils + boils_over - corner, boils + boils_over},
             {water_heat_capacity, boiling, boiling, gone}};
