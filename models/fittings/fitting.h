@@ -4,6 +4,7 @@
 
 #include "models/fittings/air_channel.h"
 #include "models/fittings/grid.h"
+#include "models/fittings/griddle.h"
 #include "models/fittings/oven_tube.h"
 #include "models/fittings/pot.h"
 #include "models/fittings/window.h"
@@ -12,6 +13,6 @@ namespace drawwell {
 
 /// What a stove can be fitted with. Each is a file of its own and is said only here and in the list
 /// of keys; columns, network and answers follow.
-using Fitting = std::variant<Pot, OvenTube, Window, Grid, AirChannel>;
+using Fitting = std::variant<Pot, Griddle, OvenTube, Window, Grid, AirChannel>;
 
 }  // namespace drawwell
