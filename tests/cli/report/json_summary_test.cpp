@@ -49,6 +49,7 @@ TEST_SUITE("cli/report/json_summary") {
         CHECK(json["draws"] == true);
         CHECK(json["plate_centre_max_c"].get<double>() == doctest::Approx(470));
         CHECK(json["plate_minutes_fry"].get<double>() == doctest::Approx(8));
+        CHECK(json["plate_bow_high_m"].get<double>() == doctest::Approx(-0.0072));
         CHECK(json["heat_released_mj"].get<double>() == doctest::Approx(52));
         CHECK(json["steps"] == 1234);
         CHECK(json["complete"] == true);
