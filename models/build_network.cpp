@@ -232,6 +232,7 @@ BuiltStove build_network(const Stove& stove, const Library& library, const Saved
     add_bypass(builder);
     add_leaks(builder);
     add_fittings(builder);
+    add_plate_bow(builder);
     if (from) warm_walls(builder.network.solids, *from);
     add_fire(builder, library, built.fuel, from, built);
     if (builder.network.fire)

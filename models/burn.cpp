@@ -54,6 +54,10 @@ BurnOutcome run_burn(const Stove& stove, const Library& library, const BurnWatch
     outcome.summary.rhs_evaluations = effort.evaluations;
     outcome.summary.wall_clock = spent.count();
     if (from) outcome.summary.remarks = carried_fire_remarks(stove, *from);
+    if (stove.plate && !built.layout.bow_told)
+        outcome.summary.remarks.push_back(
+            "how far heat bows the plate is not told: the expansion of " + stove.plate->material +
+            " is not known");
     for (std::string& remark : run.loading.remarks())
         outcome.summary.remarks.push_back(std::move(remark));
     outcome.summary.stretched = ranges.stretched(outcome.summary.heat_released);

@@ -68,7 +68,14 @@ std::span<const ColumnInfo> all_columns() {
         ColumnInfo{"riser_gas_temperature", "K", "riser_cell", "gas up the riser"},
         ColumnInfo{"riser_wall_temperature", "K", "riser_cell", "inner face of the riser"},
         ColumnInfo{"riser_skin_temperature", "K", "riser_cell", "outside of the riser"},
-        ColumnInfo{"plate_temperature", "K", "plate_radius", "plate, ring by ring from the centre"},
+        ColumnInfo{"plate_temperature", "K", "plate_radius",
+                   "plate, ring by ring from the centre; in a hole, its cover or the bottom of the "
+                   "pot over it"},
+        ColumnInfo{
+            "plate_bow_low", "m", "plate_rim",
+            "plate's middle over its rim, bowed by heat: negative, it dishes; if its rim can "
+            "slide"},
+        ColumnInfo{"plate_bow_high", "m", "plate_rim", "the same if its rim can't grow"},
         ColumnInfo{"annulus_gas_temperature", "K", "annulus_cell",
                    "gas down the space round the riser"},
         ColumnInfo{"barrel_temperature", "K", "barrel_cell", "barrel from the top down"},

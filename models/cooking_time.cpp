@@ -11,7 +11,7 @@ namespace {
 
 // Bands of the plate [K]: griddle temperatures of cooking pages, grouped (our choice).
 constexpr double warm_from = 60 + constants::ice_point, simmer_from = 120 + constants::ice_point,
-                 fry_from = 175 + constants::ice_point, sear_from = 230 + constants::ice_point;
+                 sear_from = 230 + constants::ice_point;
 constexpr double pot_radius = 0.1;  // [m]
 
 /// Share of the straight line from a to b that lies in [low, high).

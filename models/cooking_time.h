@@ -3,8 +3,12 @@
 #include <span>
 
 #include "models/summary.h"
+#include "solver/constants.h"
 
 namespace drawwell {
+
+/// From here a surface fries [K]: griddle temperatures of cooking pages, grouped (our choice).
+inline constexpr double fry_from = 175 + constants::ice_point;
 
 /// How long a temperature history [K] at those times [s] stayed in each cooking band; straight
 /// lines between samples.

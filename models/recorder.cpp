@@ -56,6 +56,8 @@ Recorder::Recorder(const Stove& stove, const BuiltStove& built)
         axis("tunnel_cell", "way from the feed's centre", layout.tunnel_wall.position),
         axis("riser_cell", "height over the tunnel floor", layout.riser_inside.position),
         axis("plate_radius", "distance from the plate's centre", layout.plate.position),
+        axis("plate_rim", "the plate's radius, at which its bow is measured",
+             layout.bow_told ? std::vector{layout.plate_edge.back()} : std::vector<double>{}),
         axis("annulus_cell", "height over the tunnel floor", layout.annulus_gas_height),
         axis("barrel_cell", "height over the tunnel floor", layout.barrel.position),
         axis("flue_cell", "way from the flue outlet", layout.flue_gas_way),

@@ -16,6 +16,15 @@ std::vector<double> stops_of(const Stove& stove, const BuiltStove& built) {
     for (const Steps* steps : {&schedule.damper, &schedule.bypass, &schedule.port,
                                &schedule.side_air, &schedule.feed_cover, &schedule.plate_cover})
         stops.insert(steps->time().begin(), steps->time().end());
+    for (const Fitting& fitting : stove.fittings)
+        std::visit(
+            [&](const auto& part) {
+                if constexpr (requires { part.there(); }) {
+                    const Steps there = part.there();
+                    stops.insert(there.time().begin(), there.time().end());
+                }
+            },
+            fitting);
     return {stops.begin(), stops.end()};
 }
 

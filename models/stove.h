@@ -88,7 +88,10 @@ struct Plate {
     double thickness = 0;
     double underside = 0;  // height
     std::string material;
-    double cover_resistance = 0.5;  // [m2 K/W] of a cover laid on it (schedule.plate_cover)
+    double cover_resistance = 0.5;          // [m2 K/W] of a cover laid on it (schedule.plate_cover)
+    bool clamped = false;                   // its rim can't turn; else it lies free
+    std::optional<double> hole = {};        // diameter of a round hole in its middle
+    std::optional<double> hole_cover = {};  // thickness of a loose cover of the plate's metal in it
 };
 
 /// A short cut from under the plate to the flue, with a damper of its own.

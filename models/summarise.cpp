@@ -13,40 +13,52 @@
 namespace drawwell {
 namespace {
 
-constexpr double fry_from = 175 + constants::ice_point;  // [K]
-
 // [kg] Below this an element's share means nothing: gas that stands still is taken to creep, which
 // makes up to ten milligrams of air in three hours.
 constexpr double least_element = 1e-2;
 
+void judge_bow(const Results& results, Summary& summary) {
+    const Series low(results, "plate_bow_low"), high(results, "plate_bow_high");
+    if (!high) return;
+    std::size_t deepest = 0;
+    for (std::size_t i = 0; i < results.time.size(); ++i)
+        if (std::abs(high[i]) > std::abs(high[deepest])) deepest = i;
+    summary.plate_bow_low = low[deepest];
+    summary.plate_bow_high = high[deepest];
+    summary.plate_bow_time = results.time[deepest];
+}
+
 void judge_plate(const Results& results, const Layout& layout, Summary& summary) {
     const Column* plate = results.find("plate_temperature");
     if (plate == nullptr) return;
-    const Series centre(results, "plate_temperature", 0),
+    // Where a pot fills the hole the plate begins at its edge.
+    const std::size_t first = layout.hole_pot.empty() ? 0 : layout.hole_rings;
+    if (first > 0) summary.plate_hole = layout.plate_edge[first];
+    const Series centre(results, "plate_temperature", first),
         rim(results, "plate_temperature", plate->width - 1);
     const Peak hottest = peak(results, centre);
     summary.plate_centre_max = hottest.value;
     summary.plate_centre_max_time = results.time[hottest.at];
     summary.plate_rim_max = peak(results, rim).value;
     for (std::size_t i = 0; i < results.time.size() && !summary.plate_time_to_fry; ++i)
-        for (std::size_t r = 0; r < plate->width; ++r)
+        for (std::size_t r = first; r < plate->width; ++r)
             if (plate->values[i * plate->width + r] >= fry_from) {
                 summary.plate_time_to_fry = results.time[i];
                 break;
             }
 
     // The best ring is the one that fries longest; where none fries, the hottest one.
-    std::size_t best = 0;
+    std::size_t best = first;
     std::vector<double> history(results.time.size());
     CookingTime best_time;
     double best_peak = 0;
-    for (std::size_t r = 0; r < plate->width; ++r) {
+    for (std::size_t r = first; r < plate->width; ++r) {
         for (std::size_t i = 0; i < history.size(); ++i)
             history[i] = plate->values[i * plate->width + r];
         const CookingTime time = cooking_time(results.time, history);
         const double hottest_here = *std::max_element(history.begin(), history.end());
         const bool none_fries = !(time.fry > 0) && !(best_time.fry > 0);
-        if (r == 0 || time.fry > best_time.fry || (none_fries && hottest_here > best_peak)) {
+        if (r == first || time.fry > best_time.fry || (none_fries && hottest_here > best_peak)) {
             best_time = time;
             best_peak = hottest_here;
             best = r;
@@ -54,6 +66,7 @@ void judge_plate(const Results& results, const Layout& layout, Summary& summary)
     }
     summary.plate_best_ring = best_time;
     summary.plate_best_ring_radius = layout.plate.position[best];
+    if (first > 0) return;  // a pot is there already
     for (std::size_t i = 0; i < history.size(); ++i)
         history[i] = mean_under_pot(
             layout.plate_edge, std::span(plate->values).subspan(i * plate->width, plate->width));
@@ -155,6 +168,7 @@ Summary summarise(const Stove& stove, const BuiltStove& built, const Recorder& r
     const Results& results = recorder.results();
     judge_draw(stove, recorder, summary);
     judge_plate(results, built.layout, summary);
+    judge_bow(results, summary);
     judge_heat(stove, results, summary);
     judge_flue(results, summary);
     balance_books(stove, built, audit, fuel, summary);

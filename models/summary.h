@@ -44,6 +44,10 @@ struct Summary {
     std::optional<double> plate_time_to_fry;                // [s] best ring first at 175 degC
     std::optional<CookingTime> plate_best_ring, plate_pot;  // pot: mean over 200 mm at the centre
     std::optional<double> plate_best_ring_radius;           // [m]
+    /// [m] The plate's deepest bow, middle over rim (negative: dished), as a band, and when [s];
+    /// none: its metal's expansion is not known.
+    std::optional<double> plate_bow_low, plate_bow_high, plate_bow_time;
+    std::optional<double> plate_hole;                       // [m] edge of a hole a pot fills
     std::optional<double> barrel_top_max, barrel_foot_max;  // [K]
     double riser_gas_max = 0;                               // [K]
     double exit_gas_max = 0;                                // [K] at the flue outlet

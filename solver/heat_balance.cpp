@@ -94,15 +94,18 @@ void HeatBalance::sum_up(std::span<double> rate) {
     }
 }
 
+double HeatBalance::conductance(const ConductionLink& link) const {
+    const double resistance = 1 / (conductivity_[index(link.a)] * link.shape_a) +
+                              1 / (conductivity_[index(link.b)] * link.shape_b) + link.contact;
+    return (link.share ? link.share(time_, temperature_) : 1.0) / resistance;
+}
+
 void HeatBalance::conduct(std::span<double> heat) {
     for (std::size_t i = 0; i < conductivity_.size(); ++i)
         conductivity_[i] = (*network_.solids[i].conductivity)(temperature_[i]);
     for (const ConductionLink& link : network_.links) {
         const std::size_t a = index(link.a), b = index(link.b);
-        const double resistance = 1 / (conductivity_[a] * link.shape_a) +
-                                  1 / (conductivity_[b] * link.shape_b) + link.contact;
-        double flow = (temperature_[a] - temperature_[b]) / resistance;
-        if (link.one_way) flow = std::max(flow, 0.0);
+        const double flow = conductance(link) * (temperature_[a] - temperature_[b]);
         heat[a] -= flow;
         heat[b] += flow;
     }
@@ -184,12 +187,10 @@ void HeatBalance::linearise() {
     for (std::size_t l = 0; l < network_.links.size(); ++l) {
         const ConductionLink& link = network_.links[l];
         const std::size_t a = index(link.a), b = index(link.b);
-        if (link.one_way && !(temperature_[a] > temperature_[b])) continue;
-        const double conductance = 1 / (1 / (conductivity_[a] * link.shape_a) +
-                                        1 / (conductivity_[b] * link.shape_b) + link.contact);
-        matrix_->diagonal(a) += conductance;
-        matrix_->diagonal(b) += conductance;
-        matrix_->link(l) = -conductance;
+        const double through = conductance(link);
+        matrix_->diagonal(a) += through;
+        matrix_->diagonal(b) += through;
+        matrix_->link(l) = -through;
     }
     constexpr double warmer = 0.5;  // [K] for the slope of a face's loss
     for (std::size_t f = 0; f < network_.outside.size(); ++f) {
@@ -197,7 +198,7 @@ void HeatBalance::linearise() {
         for (double& t : face_temperature_[f]) t += warmer;
         std::vector<double> flux(face.solids.size());
         face.flux(time_, face_temperature_[f], flux);
-        for (std::size_t i = 0; i < face.solids.size(); ++i)
+        for (std::size_t i = 0; i + face.gauges < face.solids.size(); ++i)
             matrix_->diagonal(index(face.solids[i])) +=
                 std::max(0.0, (flux[i] - face_flux_[f][i]) / warmer * face.area[i]);
     }

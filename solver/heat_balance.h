@@ -48,13 +48,18 @@ class HeatBalance {
     Flow::Conditions conditions(double time, std::span<const double> state);
     Flow& flow() { return flow_; }
     const Flow& flow() const { return flow_; }
+    /// What was last asked for: its time [s], temperatures [K], heat.
+    double time() const { return time_; }
     std::span<const double> temperature() const { return temperature_; }
+    /// Heat [W] that each solid took up, held ones too.
+    std::span<const double> heat() const { return heat_; }
     const Fluxes& fluxes() const { return fluxes_; }
     std::size_t evaluations() const { return evaluations_; }
     const Network& network() const { return network_; }
 
   private:
     void sum_up(std::span<double> rate);
+    double conductance(const ConductionLink& link) const;
     void conduct(std::span<double> heat);
     void radiate(std::span<double> heat);
     void meet_gas(std::span<double> heat) const;

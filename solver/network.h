@@ -38,7 +38,8 @@ struct ConductionLink {
     SolidId a{}, b{};
     double shape_a = 0, shape_b = 0;  // [m] area over the way from the cell's node to the boundary
     double contact = 0;               // [K/W] resistance between them
-    bool one_way = false;             // heat goes from a to b only: what b took it does not give
+    /// Share [-] of it that holds at a time [s] and the solids' temperatures [K]; empty: all. Pure.
+    std::function<double(double time, std::span<const double> temperature)> share = {};
 };
 
 /// Heat from solids to the surroundings, one call for all cells of a face.
@@ -47,6 +48,7 @@ struct OutsideFace {
     bool outdoors = false;  // else the heat goes to the room
     std::vector<SolidId> solids;
     std::vector<double> area;  // [m2]
+    std::size_t gauges = 0;    // of the solids, the last: their loss hangs on the others alone
     /// Flux [W/m2] leaving a face of that temperature [K] at a time [s].
     std::function<void(double time, std::span<const double> temperature, std::span<double> flux)>
         flux;

@@ -21,6 +21,7 @@ Material read_material(const DataTable& row) {
     m.conductivity = row.by_temperature("conductivity_by_c");
     m.heat_capacity = row.by_temperature("heat_capacity_by_c");
     m.emissivity = row.share("emissivity");
+    if (row.has("expansion_by_c")) m.expansion = row.by_temperature("expansion_by_c");
     if (row.has("hot_face_limit_c")) m.hot_face_limit = row.temperature("hot_face_limit_c");
     m.conductivity_spread = row.share("conductivity_spread");
     m.emissivity_spread = row.share("emissivity_spread");

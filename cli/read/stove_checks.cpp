@@ -143,6 +143,21 @@ void check_barrel(const Stove& stove, Checker& check) {
                   fmt::format("the plate does not cover the barrel ({} inside)", mm(inside)));
 }
 
+void check_hole(const Stove& stove, Checker& check) {
+    if (!stove.plate || !stove.barrel) return;
+    const Plate& plate = *stove.plate;
+    check.require(!plate.hole_cover || plate.hole, {"plate.hole_cover"},
+                  "there is no hole to cover: say plate.hole, its diameter");
+    if (!plate.hole) return;
+    const double inside = stove.barrel->diameter - 2 * thickness(stove.barrel->shell);
+    check.require(
+        *plate.hole < inside, {"plate.hole", "barrel.diameter"},
+        fmt::format("the hole is as wide as the barrel ({} inside): no plate is left", mm(inside)));
+    check.require(plate.hole_cover || pot_over_hole(stove), {"plate.hole"},
+                  "the hole is open to fire and flue gas: say plate.hole_cover, or stand a pot "
+                  "over it, [pot.NAME], that covers it all round");
+}
+
 void check_jacket(const Stove& stove, const Said& said, Checker& check) {
     for (const std::string key : {"barrel.jacket_from", "barrel.jacket_to"})
         check.require(!said.entries.contains(key) || said.entries.contains("barrel.jacket"), {key},
@@ -256,6 +271,7 @@ void check_stove(const StoveDraft& draft, const Said& said, Problems& problems) 
     check_ledge(draft.stove, check);
     check_riser(draft.stove, check);
     check_barrel(draft.stove, check);
+    check_hole(draft.stove, check);
     check_jacket(draft.stove, said, check);
     check_flue(draft.stove, check);
     check_leaks(draft.stove, check);

@@ -25,18 +25,31 @@ void write_bands(Page& page, std::string_view label, const CookingTime& time) {
                           to_minutes(time.simmer), to_minutes(time.fry), to_minutes(time.sear)));
 }
 
+std::string bow_text(const Summary& summary) {
+    // The low figure may be hundredths; nobody measures those on a plate.
+    const auto shown = [](double bow) { return std::max(to_millimetres(std::abs(bow)), 0.1); };
+    if (to_millimetres(std::abs(*summary.plate_bow_high)) < 0.05)
+        return "stays flat within a tenth of a millimetre";
+    return fmt::format(
+        "{} at most {:.1f} mm where its rim can slide, {:.1f} mm where it can't, {} after lighting",
+        *summary.plate_bow_high < 0 ? "dishes" : "domes", shown(*summary.plate_bow_low),
+        shown(*summary.plate_bow_high), show_duration(*summary.plate_bow_time));
+}
+
 void write_plate(Page& page, const Summary& summary) {
     if (!summary.plate_centre_max) return;
     page.heading("Cooking plate");
     std::string centre = "at most " + show_temperature(*summary.plate_centre_max);
     if (summary.plate_centre_max_time)
         centre += fmt::format(", {} after lighting", show_duration(*summary.plate_centre_max_time));
-    page.row("centre", centre);
+    page.row(summary.plate_hole ? "at the hole" : "centre", centre);
     if (summary.plate_rim_max)
         page.row("rim", "at most " + show_temperature(*summary.plate_rim_max));
     page.row("cooks (175 °C)", summary.plate_time_to_fry
                                    ? "after " + show_duration(*summary.plate_time_to_fry)
                                    : "never in this burn");
+    if (summary.plate_bow_low && summary.plate_bow_high && summary.plate_bow_time)
+        page.row("bow by heat", bow_text(summary));
     if (!summary.plate_best_ring && !summary.plate_pot) return;
     page.line(fmt::format("  {:<24}{:>8}{:>9}{:>9}{:>9}", "minutes in each band", "warm", "simmer",
                           "fry", "sear"));

@@ -72,6 +72,9 @@ std::vector<SummaryEntry> summary_entries(const Summary& summary) {
         {"plate_rim_max_c", celsius(summary.plate_rim_max)},
         {"plate_time_to_175c_s", plain(summary.plate_time_to_fry)},
         {"plate_best_ring_radius_m", plain(summary.plate_best_ring_radius)},
+        {"plate_bow_low_m", plain(summary.plate_bow_low)},
+        {"plate_bow_high_m", plain(summary.plate_bow_high)},
+        {"plate_bow_time_s", plain(summary.plate_bow_time)},
     };
     add_bands(
         entries,

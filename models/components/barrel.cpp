@@ -16,10 +16,6 @@ namespace {
 
 using constants::pi;
 
-// Lid resting on the barrel's rim: 200 W/(m2 K) over a seat 10 mm wide (our choice; a rope seal
-// gives less, a bolted flange more).
-constexpr double seat_conductance = 200, seat_width = 0.01;
-
 /// One ring of barrel wall.
 struct Hoop {
     double from = 0, to = 0;  // [m] heights

@@ -20,8 +20,16 @@ void add_tunnel(StoveBuilder& builder);
 /// Riser from its foot to its upper end.
 void add_riser(StoveBuilder& builder);
 
-/// Plate, and the turn of the gas under it.
+/// A lid on the barrel's rim, a cover in the plate's hole: 200 W/(m2 K) over a seat [m] wide (our
+/// choice; a rope seal gives less, a bolted flange more).
+inline constexpr double seat_conductance = 200, seat_width = 0.01;
+
+/// Plate, what lies in its hole, and the turn of the gas under it.
 void add_plate(StoveBuilder& builder);
+
+/// How far heat bows the plate, told beside the burn and fed back into nothing; after all that lies
+/// on it. Nothing where the expansion of its metal is not known.
+void add_plate_bow(StoveBuilder& builder);
 
 /// Barrel and the space round the riser, down to the flue outlet.
 void add_barrel(StoveBuilder& builder);

@@ -1,4 +1,6 @@
+#include <algorithm>
 #include <cmath>
+#include <string>
 #include <utility>
 #include <vector>
 
@@ -6,6 +8,7 @@
 #include "models/components/layered_wall.h"
 #include "models/components/parts.h"
 #include "models/components/under_plate.h"
+#include "models/fittings/lump.h"
 #include "models/laws/losses.h"
 #include "solver/constants.h"
 
@@ -18,6 +21,27 @@ void divide(std::vector<double>& edges, double to, std::size_t count) {
     const double from = edges.back();
     for (std::size_t i = 1; i <= count; ++i)
         edges.push_back(from + (to - from) * static_cast<double>(i) / static_cast<double>(count));
+}
+
+/// Sets an edge at a radius and tells how many rings lie within it.
+std::size_t cut(std::vector<double>& edges, double radius) {
+    const auto at = std::lower_bound(edges.begin(), edges.end(), radius - 1e-6);
+    const auto inside = static_cast<std::size_t>(at - edges.begin());
+    if (*at > radius + 1e-6) edges.insert(at, radius);
+    return inside;
+}
+
+/// Where a ring's heat crosses into the next one out.
+struct Crossover {
+    double node = 0, edge = 0, next = 0;   // [m] radii
+    double thickness = 0, next_thick = 0;  // [m]
+};
+
+ConductionLink spreading(SolidId ring, SolidId next, const Crossover& at) {
+    return {.a = ring,
+            .b = next,
+            .shape_a = 2 * pi * at.thickness / std::log(at.edge / at.node),
+            .shape_b = 2 * pi * at.next_thick / std::log(at.next / at.edge)};
 }
 
 }  // namespace
@@ -37,6 +61,11 @@ void add_plate(StoveBuilder& builder) {
     divide(edges, bore / 2, builder.cells(2));
     divide(edges, skin, builder.cells(1));
     divide(edges, inner, builder.cells(5));
+    // What lies in a hole is a cover, or the bottom of the pot over it.
+    const std::size_t in_hole = plate.hole ? cut(edges, *plate.hole / 2) : 0;
+    const Pot* pot = pot_over_hole(stove);
+    builder.layout.hole_rings = in_hole;
+    if (pot) builder.layout.hole_pot = pot->name;
     const std::size_t under = edges.size() - 1;
     if (rim > inner * 1.001) edges.push_back(rim);
 
@@ -51,20 +80,31 @@ void add_plate(StoveBuilder& builder) {
                   .cover_resistance = plate.cover_resistance};
     for (std::size_t i = 0; i + 1 < edges.size(); ++i) {
         const double area = pi * (edges[i + 1] * edges[i + 1] - edges[i] * edges[i]);
-        rings.push_back(builder.add_solid("plate.ring." + std::to_string(i), plate.material,
-                                          area * plate.thickness, stove.site.room));
+        const bool is_pot = pot && i < in_hole;
+        const double thick = i < in_hole && !pot ? *plate.hole_cover : plate.thickness;
+        const std::string number = std::to_string(i);
+        rings.push_back(is_pot
+                            ? add_lump(builder, {.name = "pot." + pot->name + ".bottom." + number,
+                                                 .mass = area * pot_bottom_mass,
+                                                 .heat_capacity = pot_heat_capacity})
+                            : builder.add_solid("plate.ring." + number, plate.material,
+                                                area * thick, stove.site.room));
         const double node = (edges[i] + edges[i + 1]) / 2;
         builder.layout.plate.position.push_back(node);
-        if (i > 0) {
-            const double before = builder.layout.plate.position[i - 1];
+        // A pot's bottom hands its heat to the water and none to the plate round it.
+        if (i > 0 && !(pot && i <= in_hole)) {
+            const bool at_cover = i == in_hole;
+            const double before = at_cover ? *plate.hole_cover : thick;
             builder.network.links.push_back(
-                {.a = rings[i - 1],
-                 .b = rings[i],
-                 .shape_a = 2 * pi * plate.thickness / std::log(edges[i] / before),
-                 .shape_b = 2 * pi * plate.thickness / std::log(node / edges[i])});
+                spreading(rings[i - 1], rings[i],
+                          {builder.layout.plate.position[i - 1], edges[i], node, before, thick}));
+            if (at_cover)
+                builder.network.links.back().contact =
+                    1 / (seat_conductance * 2 * pi * edges[i] * seat_width);
         }
         top.solids.push_back(rings[i]);
-        top.area.push_back(i < under ? area : 2 * area);  // an overhang loses heat downwards too
+        // An overhang loses heat downwards too.
+        top.area.push_back(is_pot ? 0 : i < under ? area : 2 * area);
     }
     add_outer_face(builder, std::move(top));
     builder.layout.plate.solids = rings;

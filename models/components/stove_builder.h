@@ -36,6 +36,14 @@ struct Pane {
     double share = 0;
 };
 
+/// Where something lies on a ring of the plate.
+struct PlateContact {
+    std::size_t ring = 0;
+    SolidId body{};
+    double conductance = 0;  // [W/K]
+    Steps there{1.0};        // [-] 0 while it is off the plate
+};
+
 /// Where the parts of a stove went in its network; absent parts are empty.
 struct Layout {
     std::optional<std::size_t> feed, tunnel, riser, turn, annulus;  // passages
@@ -58,9 +66,13 @@ struct Layout {
     SolidRow feed_wall, tunnel_wall, tunnel_roof, hearth_wall, riser_inside, riser_skin, barrel,
         plate, flue_wall;
     std::vector<Pane> panes;
-    std::vector<Reading> readings;      // of fittings
-    std::vector<double> plate_edge;     // [m] radii of the rings' edges, one more than rings
-    std::vector<std::string> material;  // of each solid
+    std::vector<Reading> readings;       // of fittings
+    std::vector<double> plate_edge;      // [m] radii of the rings' edges, one more than rings
+    std::size_t hole_rings = 0;          // rings that lie in the plate's hole
+    std::string hole_pot;                // pot whose bottom they are; empty: a cover
+    std::vector<PlateContact> on_plate;  // of all that lies on it
+    bool bow_told = false;               // how far heat bows the plate is among the readings
+    std::vector<std::string> material;   // of each solid
     std::vector<double> riser_gas_height, annulus_gas_height, flue_gas_way;  // [m] of gas cells
 };
 

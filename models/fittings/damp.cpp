@@ -87,12 +87,15 @@ void add_fitting(StoveBuilder& builder, const Damp& damp) {
                                   .mass = mass,
                                   .initial_temperature = wall.initial_temperature});
         builder.layout.material.emplace_back();  // none that wears
-        network.links.push_back({.a = SolidId{i},
-                                 .b = SolidId{wet.back().water},
-                                 .shape_a = 1e9,
-                                 .shape_b = 1e9,
-                                 .contact = in_step / (mass * water_heat_capacity),
-                                 .one_way = true});
+        network.links.push_back(
+            {.a = SolidId{i},
+             .b = SolidId{wet.back().water},
+             .shape_a = 1e9,
+             .shape_b = 1e9,
+             .contact = in_step / (mass * water_heat_capacity),
+             .share = [i, water = wet.back().water](double, std::span<const double> temperature) {
+                 return temperature[i] > temperature[water] ? 1.0 : 0.0;
+             }});
     }
     builder.layout.readings.push_back(
         {"damp_water", [wet, boils](const HeatBalance& at) {

@@ -1,5 +1,8 @@
 #include <doctest/doctest.h>
 
+#include <algorithm>
+#include <cmath>
+
 #include "cli/read/embedded_data.h"
 #include "cli/read/read_library.h"
 #include "cli/read/read_stove.h"
@@ -48,6 +51,28 @@ TEST_SUITE("models/sample stoves") {
         CHECK(*outcome.summary.fittings[0].value > 500);
         CHECK(*outcome.summary.fittings[2].value < outcome.summary.riser_gas_max + 100);
         CHECK(outcome.summary.flue_wet.has_value());
+    }
+
+    TEST_CASE(
+        "griddle, kettle and a pot in the plate's hole go through six hours, and the books close") {
+        const BurnOutcome outcome = sound_burn("stoves/market-griddle.toml");
+        const auto answer = [&](std::string_view fitting, std::string_view key) {
+            for (const FittingAnswer& each : outcome.summary.fittings)
+                if (each.fitting == fitting && each.key == key) return each.value;
+            return std::optional<double>();
+        };
+        // The griddle lies on the plate and is no hotter than its hottest ring.
+        const Column& plate = *outcome.results.find("plate_temperature");
+        REQUIRE(answer("griddle.flatbread", "fries_after"));
+        CHECK(*answer("griddle.flatbread", "most") <
+              *std::max_element(plate.values.begin(), plate.values.end()));
+        // What the kettle holds is a fifth of the soup, which sits in the flame.
+        REQUIRE(answer("pot.kettle", "boils_after"));
+        REQUIRE(answer("pot.soup", "boils_after"));
+        CHECK(*answer("pot.kettle", "boils_after") < *answer("pot.soup", "boils_after"));
+        CHECK(outcome.summary.plate_hole == doctest::Approx(0.09));
+        REQUIRE(outcome.summary.plate_bow_high);
+        CHECK(std::abs(*outcome.summary.plate_bow_high) < 0.01);
     }
 
     TEST_CASE("a bench keeps some of the fire's heat for the hours after it") {

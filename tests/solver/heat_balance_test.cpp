@@ -107,6 +107,27 @@ TEST_SUITE("solver/heat_balance") {
         CHECK(rate[2] == 0);
     }
 
+    TEST_CASE("a contact that holds in part passes that share, and none while it is apart") {
+        const auto into = [](double time) {
+            Network network = three_solids(700, 500, 400);
+            network.enclosures.clear();
+            network.links[0].share = [](double at, std::span<const double> temperature) {
+                CHECK(temperature[0] == near(700, 1e-9));
+                return at < 60 ? 0.0 : 0.25;
+            };
+            Run run(finish(std::move(network)));
+            Vector rate(run.state.size());
+            run.balance.rates(time, run.state, rate);
+            CHECK(run.balance.time() == time);
+            CHECK(run.balance.heat()[1] == rate[1]);
+            return rate[1];
+        };
+        const double resistance =
+            1 / (solid_conductivity * 0.1) + 1 / (solid_conductivity * 0.3) + 0.05;
+        CHECK(into(59) == 0);
+        CHECK(into(60) == near(0.25 * 200 / resistance, 1e-12));
+    }
+
     TEST_CASE("conductivity is taken at each cell's own temperature") {
         Network network = three_solids(700, 500, 400);
         network.enclosures.clear();

@@ -83,6 +83,7 @@ namespace drawwell {
 std::vector<Key> firebox_keys();
 std::vector<Key> riser_keys();
 std::vector<Key> pot_keys();
+std::vector<Key> griddle_keys();
 std::vector<Key> oven_tube_keys();
 std::vector<Key> window_keys();
 std::vector<Key> grid_keys();

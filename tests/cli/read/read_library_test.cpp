@@ -39,6 +39,16 @@ double integral(const Table& table, double from, double to) {
 
 }  // namespace
 
+TEST_CASE("steel's expansion adds up to the elongation of the standard, and only metals have one") {
+    // 1.2e-5 t + 0.4e-8 t^2 - 2.416e-4 (EN 1993-1-2): 6.76e-3 at 500 degC.
+    CHECK(integral(*material("mild_steel").expansion, 20, 500) == near(6.7584e-3, 1e-3));
+    CHECK(integral(*material("mild_steel_painted").expansion, 20, 750) == near(1.10084e-2, 1e-3));
+    // (16 + 4.79e-3 t - 1.243e-6 t^2)(t - 20) 1e-6, straight between four points.
+    CHECK(integral(*material("stainless_304").expansion, 20, 600) == near(1.07e-2, 0.01));
+    for (const auto& [name, m] : library().materials)
+        CHECK(m.expansion.has_value() == (celsius(m.conductivity, 20) > 10));
+}
+
 TEST_CASE("every material has a source and sane figures") {
     CHECK(library().materials.size() >= 25);
     for (const auto& [name, m] : library().materials) {

@@ -109,8 +109,8 @@ TEST_SUITE("cli/read/read_stove") {
     TEST_CASE("an unknown table is named once, with the nearest one") {
         CHECK(problem_of(with("[plate]", "[plate]\n[kindlin]\nmass = \"1 kg\"\nplce = 3")) ==
               "s.toml:13:2: [kindlin]: unknown table; did you mean \"[kindling]\"?");
-        CHECK(problem_of(with("[plate]", "[plate]\n[plate.rim]\na = 1")) ==
-              "s.toml:13:8: [plate.rim]: unknown table; [plate] has no tables inside");
+        CHECK(problem_of(with("[plate]", "[plate]\n[plate.edge]\na = 1")) ==
+              "s.toml:13:8: [plate.edge]: unknown table; [plate] has no tables inside");
         CHECK(problem_of(with("[port]", "[[side_air]]\nwidth = \"1 mm\""))
                   .find("write [side_air.NAME]") != std::string::npos);
         CHECK(problem_of(with("[flue.level]", "[flue.\"my level\"]"))

@@ -54,7 +54,8 @@ TEST_SUITE("cli/read/resolved_text") {
         check_round_trip(read(embedded_data("stoves/allotment-kitchen.toml")));
         check_round_trip(read(embedded_data("stoves/workshop.toml")));
         check_round_trip(read(embedded_data("stoves/workshop-kitchen.toml")));
-        for (const char* sample : {"kitchen-window", "workshop-bench", "workshop-ducted"})
+        for (const char* sample :
+             {"kitchen-window", "workshop-bench", "workshop-ducted", "market-griddle"})
             check_round_trip(read(embedded_data("stoves/" + std::string(sample) + ".toml")));
     }
 

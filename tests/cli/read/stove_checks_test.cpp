@@ -50,6 +50,30 @@ TEST_SUITE("cli/read/stove_checks") {
                       "does not cover the barrel"));
     }
 
+    TEST_CASE("a hole in the plate needs a pot over it or a cover in it, and a plate round it") {
+        const std::string hole = "[plate]\nhole = \"160 mm\"";
+        CHECK(refused("[plate]", hole, "s.toml:13:1: plate.hole = \"160 mm\": ",
+                      "the hole is open to fire and flue gas"));
+        CHECK(problems_of(with("[plate]", hole + "\n[pot.a]")).empty());
+        CHECK(problems_of(with("[plate]", hole + "\nhole_cover = \"5 mm\"")).empty());
+        CHECK(refused("[plate]", hole + "\n[pot.a]\ndiameter = \"150 mm\"",
+                      "s.toml:13:1: plate.hole", "covers it all round"));
+        CHECK(refused("[plate]", hole + "\n[pot.a]\ntaken_off = \"9 min\"",
+                      "s.toml:15:1: pot.a.taken_off", "hole is open to the fire"));
+        CHECK(refused("[plate]", "[plate]\nhole_cover = \"5 mm\"", "s.toml:13:1: plate.hole_cover",
+                      "no hole to cover"));
+        CHECK(refused("[plate]", "[plate]\nhole_cover = \"5 mm\"\nhole = \"398 mm\"",
+                      "s.toml:14:1: plate.hole", "as wide as the barrel"));
+    }
+
+    TEST_CASE("what overlaps on the plate, or comes and goes out of turn, is refused") {
+        CHECK(refused("[plate]", "[plate]\n[pot.a]\n[griddle.b]\ndiameter = \"150 mm\"",
+                      "s.toml:15:1: griddle.b.diameter", "it overlaps pot.a"));
+        CHECK(refused("[plate]",
+                      "[plate]\n[pot.a]\nput_on = [\"9 min\", \"20 min\"]\ntaken_off = \"30 min\"",
+                      "s.toml:15:1: pot.a.taken_off", "in turns"));
+    }
+
     TEST_CASE("a barrel without a plate and a plate without a barrel are refused") {
         CHECK(refused("[plate]\n", "", "s.toml:9:2: [barrel]: ", "hangs from a plate"));
         CHECK(refused("[barrel]\ndiameter = \"400 mm\"\nheight = \"620 mm\"\n", "",

@@ -26,6 +26,9 @@ TEST_SUITE("cli/report/json_summary") {
                                 "plate_minutes_fry",
                                 "plate_minutes_sear",
                                 "plate_pot_minutes_fry",
+                                "plate_bow_low_m",
+                                "plate_bow_high_m",
+                                "plate_bow_time_s",
                                 "barrel_top_max_c",
                                 "barrel_foot_max_c",
                                 "riser_gas_max_c",
@@ -46,6 +49,7 @@ TEST_SUITE("cli/report/json_summary") {
         CHECK(json["draws"] == true);
         CHECK(json["plate_centre_max_c"].get<double>() == doctest::Approx(470));
         CHECK(json["plate_minutes_fry"].get<double>() == doctest::Approx(8));
+        CHECK(json["plate_bow_high_m"].get<double>() == doctest::Approx(-0.0072));
         CHECK(json["heat_released_mj"].get<double>() == doctest::Approx(52));
         CHECK(json["steps"] == 1234);
         CHECK(json["complete"] == true);

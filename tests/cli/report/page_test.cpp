@@ -131,6 +131,27 @@ TEST_SUITE("cli/report/page") {
         CHECK(says(page_of(summary), "THE BOOKS DO NOT BALANCE"));
     }
 
+    TEST_CASE("a bowed plate is told in millimetres, with what it hangs on and when") {
+        Summary summary = sample_summary();
+        summary.plate_bow_high.reset();
+        CHECK_FALSE(says(page_of(summary), "bow by heat"));
+        summary.plate_bow_high = -0.0072;
+        CHECK(says(page_of(summary), "bow by heat"));
+        CHECK(says(page_of(summary), "dishes at most 0.4 mm where its rim can slide"));
+        CHECK(says(page_of(summary), "7.2 mm"));
+        summary.plate_bow_high = 0.0072;
+        CHECK(says(page_of(summary), "domes"));
+        summary.plate_bow_low = summary.plate_bow_high = -1e-5;
+        CHECK(says(page_of(summary), "stays flat"));
+    }
+
+    TEST_CASE("where a pot fills its hole the plate begins at the hole's edge") {
+        Summary summary = sample_summary();
+        CHECK_FALSE(says(page_of(summary), "at the hole"));
+        summary.plate_hole = 0.09;
+        CHECK(says(page_of(summary), "at the hole"));
+    }
+
     TEST_CASE("a plate that never cooks, and a stove without plate") {
         Summary summary = sample_summary();
         summary.plate_time_to_fry.reset();

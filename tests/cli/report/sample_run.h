@@ -32,6 +32,9 @@ inline Summary sample_summary() {
     summary.plate_best_ring = CookingTime{240, 300, 480, 8400};
     summary.plate_pot = CookingTime{300, 360, 540, 8100};
     summary.plate_best_ring_radius = 0.04;
+    summary.plate_bow_low = -0.0004;
+    summary.plate_bow_high = -0.0072;
+    summary.plate_bow_time = 1800;
     summary.barrel_top_max = 623.15;
     summary.barrel_foot_max = 433.15;
     summary.riser_gas_max = 1203.15;

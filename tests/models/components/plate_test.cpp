@@ -120,6 +120,34 @@ TEST_SUITE("models/components/plate") {
         CHECK(found == rings.size() - 1);
     }
 
+    TEST_CASE("a cover in a hole is as thick as it is, and sits on the plate as a lid on its rim") {
+        for (const double hole : {0.05, 0.125, 0.15, 0.3}) {
+            Stove stove = plain_stove();
+            stove.plate->hole = hole;
+            stove.plate->hole_cover = 0.004;
+            Workshop shop(stove);
+            build_to_plate(shop);
+            const Layout& layout = shop.builder.layout;
+            REQUIRE(layout.plate_edge[layout.hole_rings] == near(hole / 2, 1e-9));
+            CHECK(shop.mass("plate.ring") ==
+                  near(7850 * pi / 4 * (0.004 * hole * hole + 0.006 * (0.42 * 0.42 - hole * hole)),
+                       1e-9));
+            std::size_t seats = 0;
+            for (const ConductionLink& link : shop.builder.network.links)
+                if (link.b == layout.plate.solids[layout.hole_rings]) {
+                    ++seats;
+                    CHECK(link.a == layout.plate.solids[layout.hole_rings - 1]);
+                    CHECK(link.contact ==
+                          near(1 / (seat_conductance * pi * hole * seat_width), 1e-9));
+                }
+            CHECK(seats == 1);
+            // Riser and skin keep their edges, which the radiation under the plate needs.
+            for (const double radius : {0.125 / 2, 0.125 / 2 + 0.026})
+                CHECK(std::any_of(layout.plate_edge.begin(), layout.plate_edge.end(),
+                                  [&](double edge) { return std::abs(edge - radius) < 1e-9; }));
+        }
+    }
+
     TEST_CASE("without a barrel there is no plate") {
         Stove stove = plain_stove();
         stove.barrel.reset();

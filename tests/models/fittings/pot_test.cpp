@@ -2,6 +2,8 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
+
 #include "models/burn.h"
 #include "models/laws/water.h"
 #include "tests/models/fittings/fitted_stove.h"
@@ -46,19 +48,6 @@ struct Kitchen : FittedWorkshop {
 }  // namespace
 
 TEST_SUITE("models/fittings/pot") {
-    TEST_CASE("a disc covers of all rings together its own area, wherever it stands") {
-        const std::vector<double> edge{0, 0.03, 0.06, 0.1, 0.14, 0.2, 0.3};
-        for (const double off_centre : {0.0, 0.05, 0.1, 0.19}) {
-            double area = 0;
-            for (std::size_t i = 0; i + 1 < edge.size(); ++i)
-                area += share_under(edge[i], edge[i + 1], 0.1, off_centre) * pi *
-                        (edge[i + 1] * edge[i + 1] - edge[i] * edge[i]);
-            CHECK(area == near(pi * 0.01, 0.01));  // the midpoint rule at the arcs' ends
-        }
-        CHECK(share_under(0, 0.05, 0.1, 0) == 1);
-        CHECK(share_under(0.11, 0.2, 0.1, 0) == 0);
-    }
-
     TEST_CASE("a boiling pot on a plate of 250 degC takes about a kilowatt") {
         // A 200 mm pot, 250 W/(m2 K) across the gap, 1 mm of stainless and 3000 W/(m2 K) of water:
         // 873 W at 200 and 1262 W at 300 W/(m2 K) by hand, so between them.
@@ -119,6 +108,141 @@ TEST_SUITE("models/fittings/pot") {
             80 * (2 * water_heat_capacity + 480) + *answer(much, 1) * vaporisation_heat;
         CHECK(*answer(much, 2) > least);
         CHECK(*answer(much, 2) < 1.5 * least);
+    }
+
+    TEST_CASE("a pot takes from the plate only while it is put on, and the plate is bare else") {
+        Pot pot = kettle();
+        pot.put_on = {600, 1800};
+        pot.taken_off = {1200};
+        const Kitchen kitchen({pot});
+        const double bare = sum_of(Kitchen({}).face("plate")->area);
+        const OutsideFace* under = kitchen.face("plate under pot.kettle");
+        REQUIRE(under);
+        CHECK(sum_of(under->area) + sum_of(kitchen.face("plate")->area) == near(bare, 1e-9));
+        const std::vector<double> warm(under->solids.size(), 500);
+        std::vector<double> flux(warm.size());
+        for (const double time : {0.0, 599.0, 600.0, 1199.0, 1200.0, 1800.0}) {
+            const double there = (time >= 600 && time < 1200) || time >= 1800 ? 1 : 0;
+            under->flux(time, warm, flux);
+            CHECK((flux[0] > 0) == (there == 0));
+            for (const ConductionLink& link : kitchen.builder.network.links)
+                if (kitchen.builder.network.solids[index(link.b)].name == "pot.kettle")
+                    CHECK(link.share(time, warm) == there);
+        }
+    }
+
+    TEST_CASE("a kettle put on later boils as long after that, and cools once it is off") {
+        Stove stove = fitted_stove<Pot>({kettle()});
+        stove.heat_source = Table(12e3);
+        stove.burn.duration = 7200;
+        Pot& pot = std::get<Pot>(stove.fittings.front());
+        pot.put_on = {1800};
+        pot.taken_off = {5000};
+        const BurnOutcome outcome = run_burn(stove, plain_library());
+        CHECK(outcome.summary.energy_residual < 1e-3);
+        const auto& water = outcome.results.find("pot_temperature")->values;
+        const auto& heat = outcome.results.find("pot_heat")->values;
+        const auto row = [&](double time) {
+            std::size_t i = 0;
+            while (outcome.results.time[i] < time) ++i;
+            return i;
+        };
+        CHECK(water[row(1770)] == near(293.15, 1e-9));
+        CHECK(water[row(1830)] > 294);
+        CHECK(heat[row(1770)] == 0);
+        CHECK(heat[row(4980)] > 300);
+        CHECK(heat[row(5040)] == 0);
+        CHECK(water[row(7200)] < water[row(5000)] - 5);
+        REQUIRE(outcome.summary.fittings[0].value);
+        // On a plate that is hot already.
+        CHECK(*outcome.summary.fittings[0].value < 3200);
+        CHECK(water[row(1800 + *outcome.summary.fittings[0].value)] > 372);
+    }
+
+    TEST_CASE("a pot that nobody tops up boils dry, gives off its water, and then gets hot") {
+        Pot pot = kettle();
+        pot.water = 0.4;
+        pot.topped_up = false;
+        Stove stove = fitted_stove<Pot>({pot});
+        stove.heat_source = Table(12e3);
+        stove.burn.duration = 3 * 3600;
+        const BurnOutcome outcome = run_burn(stove, plain_library());
+        CHECK(outcome.summary.energy_residual < 1e-3);
+        const auto& told = outcome.summary.fittings;
+        REQUIRE(told.size() == 5);
+        REQUIRE(told[3].value);
+        // Samples each half minute, and a gauge good to some thousandths.
+        CHECK(*told[1].value == near(0.4, 0.02));
+        CHECK(*told[0].value < *told[3].value);
+        CHECK(*told[4].value > 373 + 30);
+        const auto& left = outcome.results.find("pot_water")->values;
+        CHECK(left.front() == near(0.4, 1e-9));
+        CHECK(left.back() < 1e-3);
+        for (std::size_t i = 1; i < left.size(); ++i) CHECK(left[i] <= left[i - 1] + 1e-5);
+        // Topped up it stays at the boil.
+        std::get<Pot>(stove.fittings.front()).topped_up = true;
+        const BurnOutcome topped = run_burn(stove, plain_library());
+        const auto& water = topped.results.find("pot_temperature")->values;
+        CHECK(*std::max_element(water.begin(), water.end()) < 375);
+    }
+
+    TEST_CASE("the same pot with or without topping up is as warm until it boils") {
+        Pot pot = kettle();
+        Stove stove = fitted_stove<Pot>({pot});
+        stove.heat_source = Table(12e3);
+        stove.burn.duration = 1500;
+        const auto warmth = [&](bool topped_up) {
+            std::get<Pot>(stove.fittings.front()).topped_up = topped_up;
+            return run_burn(stove, plain_library()).results.find("pot_temperature")->values.back();
+        };
+        // Metal ahead of the water by some kelvin: half its heat in fifteen of the water's.
+        CHECK(warmth(true) == near(warmth(false), 0.005));
+    }
+
+    TEST_CASE("over a hole the pot's bottom takes gas and flame in place of the plate's middle") {
+        Stove stove = fitted_stove<Pot>({kettle()});
+        stove.plate->hole = 0.16;
+        const FittedWorkshop shop(stove);
+        const Layout& layout = shop.builder.layout;
+        REQUIRE(layout.hole_rings > 0);
+        CHECK(layout.plate_edge[layout.hole_rings] == near(0.08, 1e-9));
+        CHECK(shop.mass("pot.kettle.bottom") == near(pot_bottom_mass * pi * 0.0064, 1e-9));
+        // No heat goes from the pot's bottom to the plate round it, all of it to the water.
+        const SolidId last = layout.plate.solids[layout.hole_rings - 1];
+        for (const ConductionLink& link : shop.builder.network.links)
+            if (link.a == last || link.b == last)
+                CHECK(shop.builder.network.solids[index(link.b)].name == "pot.kettle");
+        const PassageLaw& law = *shop.builder.network.passages[*layout.turn].law;
+        CHECK(law.touches().front().solid == index(layout.plate.solids.front()));
+
+        const auto boils = [](const Stove& kitchen) {
+            Stove burning = kitchen;
+            burning.heat_source = Table(12e3);
+            burning.burn.duration = 3600;
+            const BurnOutcome outcome = run_burn(burning, plain_library());
+            CHECK(outcome.summary.energy_residual < 1e-3);
+            REQUIRE(outcome.summary.fittings[0].value);
+            return *outcome.summary.fittings[0].value;
+        };
+        CHECK(boils(stove) < 0.95 * boils(fitted_stove<Pot>({kettle()})));
+    }
+
+    TEST_CASE("a pot can't leave a hole that it covers, nor stand in turns out of turn") {
+        Stove stove = fitted_stove<Pot>({kettle()});
+        stove.plate->hole = 0.16;
+        CHECK(pot_over_hole(stove));
+        Pot& pot = std::get<Pot>(stove.fittings.front());
+        pot.taken_off = {600};
+        CHECK(problems(pot, stove).size() == 1);
+        stove.plate->hole_cover = 0.005;
+        CHECK_FALSE(pot_over_hole(stove));
+        CHECK(problems(pot, stove).empty());
+        pot.taken_off = {600, 900};
+        CHECK(problems(pot, stove).size() == 1);
+        pot.taken_off.clear();
+        stove.plate->hole_cover.reset();
+        pot.off_centre = 0.03;
+        CHECK_FALSE(pot_over_hole(stove));
     }
 
     TEST_CASE("a pot over the edge, or without a plate, is no pot") {
