@@ -2,7 +2,7 @@
 # Sourced by the commands that build: what Debian 12 must have, installed where it is missing.
 
 build_packages=(g++ cmake ninja-build libeigen3-dev libboost-dev libcli11-dev libhdf5-dev
-    libtomlplusplus-dev libfmt-dev nlohmann-json3-dev)
+    libtomlplusplus-dev libfmt-dev nlohmann-json3-dev libmuparser-dev libtbb-dev)
 test_packages=(doctest-dev clang-format-14 netcdf-bin python3-h5py python3-xarray python3-netcdf4)
 
 # install_missing PACKAGE...: says what it installs, is silent when nothing is missing.

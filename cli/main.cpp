@@ -2,6 +2,7 @@
 #include <iostream>
 
 #include "cli/commands/burn_command.h"
+#include "cli/commands/compare_command.h"
 #include "cli/commands/draw_command.h"
 #include "cli/commands/exit_codes.h"
 #include "cli/commands/list_command.h"
@@ -26,6 +27,7 @@ int run(int argc, char** argv) {
     app.require_subcommand(1);
     app.footer(footer);
     add_burn_command(app);
+    add_compare_command(app);
     add_draw_command(app);
     add_new_command(app);
     add_list_command(app);

@@ -40,17 +40,22 @@ void add_stove_options(CLI::App& command, StoveRequest& request) {
         ->type_name("KEY=VALUE");
 }
 
+StoveText read_stove_text(const std::string& file) {
+    return {file == "-" ? "standard input" : file, read_text(file), reader_beside(file)};
+}
+
 RequestedStove read_requested(const StoveRequest& request, const std::vector<Override>& more) {
     std::vector<Override> overrides;
     for (const std::string& set : request.sets) overrides.push_back(parse_override(set));
     overrides.insert(overrides.end(), more.begin(), more.end());
     RequestedStove requested;
     RunRecord& record = requested.record;
-    record.stove_name = request.file == "-" ? "standard input" : request.file;
-    record.stove_text = read_text(request.file);
+    const StoveText file = read_stove_text(request.file);
+    record.stove_name = file.name;
+    record.stove_text = file.text;
     requested.library = read_library();
-    requested.stove = read_stove(record.stove_text, record.stove_name, overrides, requested.library,
-                                 reader_beside(request.file));
+    requested.stove =
+        read_stove(file.text, file.name, overrides, requested.library, file.read_file);
     record.title = requested.stove.title;
     record.stove_resolved = resolved_text(requested.stove);
     for (const Override& set : overrides) record.overrides.push_back(set.key + "=" + set.value);

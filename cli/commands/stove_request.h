@@ -5,6 +5,7 @@
 
 #include "cli/read/overrides.h"
 #include "cli/report/run_record.h"
+#include "cli/study/run_rows.h"
 #include "models/library.h"
 #include "models/stove.h"
 
@@ -29,6 +30,9 @@ struct RequestedStove {
 
 /// Adds STOVE and --set, which fill `request`.
 void add_stove_options(CLI::App& command, StoveRequest& request);
+
+/// The text of a stove file (- reads standard input), and how to read what it names. FileError.
+StoveText read_stove_text(const std::string& file);
 
 /// Reads the stove; `more` overrides beat --set. FileError, InputError.
 RequestedStove read_requested(const StoveRequest& request, const std::vector<Override>& more = {});

@@ -23,7 +23,7 @@ class StoveReader {
         draft_.library = &library;
     }
 
-    Stove read(std::string_view text, std::span<const Override> overrides) {
+    Stove read(std::string_view text, std::span<const Override> overrides, bool check) {
         RawFile file = parse_raw(text, file_name_);
         apply_overrides(file, overrides, problems_);
         for (const TableHead& table : file.tables) open_table(table);
@@ -39,7 +39,7 @@ class StoveReader {
         check_load_times(draft_, said_, problems_);
         fill_defaults();
         complete(draft_);
-        check_stove(draft_, said_, problems_);
+        if (check) check_stove(draft_, said_, problems_);
         if (!problems_.empty()) problems_.raise(file_name_);
         return draft_.stove;
     }
@@ -196,7 +196,13 @@ class StoveReader {
 Stove read_stove(std::string_view text, std::string_view file_name,
                  std::span<const Override> overrides, const Library& library,
                  const FileReader& read_file) {
-    return StoveReader(file_name, library, read_file).read(text, overrides);
+    return StoveReader(file_name, library, read_file).read(text, overrides, true);
+}
+
+Stove read_unchecked(std::string_view text, std::string_view file_name,
+                     std::span<const Override> overrides, const Library& library,
+                     const FileReader& read_file) {
+    return StoveReader(file_name, library, read_file).read(text, overrides, false);
 }
 
 }  // namespace drawwell

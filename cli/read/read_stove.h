@@ -20,4 +20,10 @@ Stove read_stove(std::string_view text, std::string_view file_name,
                  std::span<const Override> overrides, const Library& library,
                  const FileReader& read_file = {});
 
+/// The same without asking whether the parts fit each other: for a stove of which something is to
+/// be set yet.
+Stove read_unchecked(std::string_view text, std::string_view file_name,
+                     std::span<const Override> overrides, const Library& library,
+                     const FileReader& read_file = {});
+
 }  // namespace drawwell

@@ -1,0 +1,132 @@
+#include "cli/commands/compare_command.h"
+
+#include <CLI/CLI.hpp>
+#include <fstream>
+#include <iostream>
+#include <memory>
+#include <optional>
+
+#include "cli/commands/study_options.h"
+#include "cli/commands/targets.h"
+#include "cli/commands/watched_run.h"
+#include "cli/read/read_library.h"
+#include "cli/report/pending_file.h"
+#include "cli/report/write_hdf5.h"
+#include "cli/study/compare_files.h"
+#include "cli/study/compare_table.h"
+#include "solver/errors.h"
+
+namespace drawwell {
+namespace {
+
+namespace fs = std::filesystem;
+
+struct CompareOptions {
+    std::vector<std::string> files;
+    StudyOptions study;
+    std::size_t sample = 0;
+    std::uint64_t seed = 1;
+    std::string sort = "reserve_draw_min_pa", csv_file, output;
+    std::vector<std::string> show;
+    bool csv = false, hdf5 = false, json = false;
+};
+
+/// Whether a file begins as a table of ours.
+bool is_compare_csv(const fs::path& file) {
+    std::ifstream in(file);
+    std::string header;
+    return std::getline(in, header) && header.starts_with("stove,");
+}
+
+std::vector<Variant> variants_of(const CompareOptions& options) {
+    std::vector<Vary> varies;
+    for (const std::string& text : options.study.varies) varies.push_back(parse_vary(text));
+    std::vector<Variant> variants =
+        options.sample > 0 ? sample_of(varies, options.sample, options.seed) : grid_of(varies);
+    if (!varies.empty()) variants.insert(variants.begin(), Variant{});  // the stove as filed
+    return variants;
+}
+
+void compare(const CompareOptions& options) {
+    Study study = begin_study(options.files, options.study);
+    study.variants = variants_of(options);
+    if (study.size() < 2)
+        throw InputError(
+            "nothing to compare: name several stove files, or say what differs with --vary");
+    const fs::path result =
+        result_target(options.output, options.files.front(), "-compare.h5", "compare.h5");
+    std::optional<fs::path> csv;
+    if (options.hdf5) check_target(result, is_drawwell_result(result), options.study.force);
+    if (options.csv) {
+        csv = table_target(options.csv_file, result);
+        check_target(*csv, is_compare_csv(*csv), options.study.force);
+    }
+    Journal journal(journal_file(result, options.study));
+    const Library library = read_library();
+    const std::vector<Row> rows = compute_rows(study, library, journal, options.study);
+    if (options.hdf5) write_compare_hdf5(result, study, rows);
+    if (csv) write_whole(*csv, compare_csv(study, rows));
+    if (options.json) {
+        std::cout << compare_json(study, rows);
+    } else if (!options.study.quiet) {
+        CompareLook look;
+        look.answers.assign(headlines().begin(), headlines().end());
+        for (const std::string& answer : options.show) look.answers.push_back(headline_of(answer));
+        look.sort = options.sort;
+        look.as_given = options.sort == "no";
+        look.base = !options.study.varies.empty() && options.files.size() == 1;
+        look.colour = terminal_with_colour();
+        std::cout << compare_table(study, rows, look);
+    }
+    journal.remove();
+    bool any = false;
+    for (const Row& row : rows) any = any || row.error.empty();
+    if (!any) throw InputError("none of the stoves could be computed");
+}
+
+}  // namespace
+
+void add_compare_command(CLI::App& app) {
+    const auto options = std::make_shared<CompareOptions>();
+    CLI::App* command = app.add_subcommand(
+        "compare", "Compare stoves: what a shorter riser, another barrel or flue would do");
+    command->add_option("STOVE", options->files, "stove files; - reads standard input")->required();
+    add_study_options(*command, options->study);
+    command
+        ->add_option("--sample", options->sample,
+                     "in place of a grid, so many stoves spread evenly over --vary KEY=FROM:TO")
+        ->type_name("N");
+    command->add_option("--seed", options->seed, "of the sample; default 1")->type_name("N");
+    command
+        ->add_option("--sort", options->sort,
+                     "answer by which stoves are sorted, after whether they draw; default "
+                     "reserve_draw_min_pa, `no`: as given")
+        ->type_name("ANSWER");
+    command->add_option("--show", options->show, "further answers, by their names in --json")
+        ->allow_extra_args(false)
+        ->type_name("ANSWER");
+    CLI::Option* csv = command->add_option("--csv", options->csv_file,
+                                           "also write every answer of every stove as a table");
+    csv->expected(0, 1)->type_name("[FILE]");
+    CLI::Option* output = command->add_option("-o,--output", options->output,
+                                              "also write every answer of every stove as HDF5");
+    command->add_flag("--json", options->json, "print the answers as JSON instead of the table");
+    command->footer(
+        "The stove as its file says it is always among those compared. A stove that can't be "
+        "built\n"
+        "or computed is told in its row, the others go on. Ctrl-C, or a crash, loses nothing that\n"
+        "was finished: --resume goes on.\n\n"
+        "Examples:\n"
+        "  drawwell compare kitchen.toml --vary riser.top=500mm:900mm:100mm \\\n"
+        "      --follow 'plate.underside = riser.top + 45mm'\n"
+        "  drawwell compare kitchen.toml --vary riser.lining=board,bricks --vary "
+        "port.width=60mm,90mm\n"
+        "  drawwell compare kitchen.toml neighbour.toml --csv\n");
+    command->callback([options, csv, output] {
+        options->csv = csv->count() > 0;
+        options->hdf5 = output->count() > 0;
+        compare(*options);
+    });
+}
+
+}  // namespace drawwell

@@ -1,0 +1,81 @@
+#include "cli/commands/study_options.h"
+
+#include <unistd.h>
+
+#include <CLI/CLI.hpp>
+#include <iostream>
+
+#include "cli/commands/exit_codes.h"
+#include "cli/commands/interrupt_watch.h"
+#include "cli/commands/rows_progress.h"
+#include "cli/commands/stove_request.h"
+#include "cli/report/pending_file.h"
+#include "solver/errors.h"
+
+namespace drawwell {
+
+void add_study_options(CLI::App& command, StudyOptions& options) {
+    const auto several = [&](const char* name, std::vector<std::string>& values, const char* help,
+                             const char* type) {
+        command.add_option(name, values, help)->allow_extra_args(false)->type_name(type);
+    };
+    several("--set", options.sets, "in all stoves, replace what the file says; may be repeated",
+            "KEY=VALUE");
+    several("--vary", options.varies,
+            "what differs: riser.top=500mm:900mm:50mm (from, to, step), riser.lining=board,bricks; "
+            "several make a grid of all their combinations",
+            "KEY=VALUES");
+    several("--follow", options.follows,
+            "what follows from it: 'plate.underside = riser.top + 45mm'; every height counts from "
+            "the tunnel floor",
+            "KEY=FORMULA");
+    command.add_option("--for", options.duration, "how long a burn, e.g. 6h")->type_name("TIME");
+    command.add_option("--threads", options.threads, "how many at a time; default: all cores")
+        ->type_name("N");
+    command.add_flag("--resume", options.resume,
+                     "go on where a killed run of the same study stopped");
+    command.add_flag("--force", options.force,
+                     "begin anew over a study left unfinished; replace a file that is no result");
+    command.add_flag("--quiet", options.quiet, "no table, no progress");
+}
+
+Study begin_study(const std::vector<std::string>& files, const StudyOptions& options) {
+    Study study;
+    for (const std::string& file : files) study.files.push_back(read_stove_text(file));
+    for (const std::string& set : options.sets) study.sets.push_back(parse_override(set));
+    if (!options.duration.empty())
+        study.sets.push_back({"burn.duration", options.duration, "--for " + options.duration});
+    for (const std::string& follow : options.follows) study.follows.push_back(parse_follow(follow));
+    return study;
+}
+
+std::filesystem::path journal_file(const std::filesystem::path& result,
+                                   const StudyOptions& options) {
+    std::filesystem::path file = result;
+    file.replace_extension(".rows.jsonl");
+    if (std::filesystem::exists(file) && !options.resume) {
+        if (!options.force)
+            throw InputError("an unfinished study is in " + file.string() +
+                             ": go on with --resume, or begin anew with --force");
+        std::filesystem::remove(file);
+    }
+    return file;
+}
+
+std::vector<Row> compute_rows(const Study& study, const Library& library, Journal& journal,
+                              const StudyOptions& options) {
+    const InterruptWatch interrupt;
+    RowsProgress progress(std::cerr, study.size(), isatty(STDERR_FILENO) != 0);
+    RowsWatch watch{.threads = options.threads, .stop = &interrupt.raised(), .progress = {}};
+    if (!options.quiet) watch.progress = [&](std::size_t done) { progress.finished(done); };
+    std::vector<Row> rows = run_rows(study, library, journal, watch);
+    std::size_t done = 0;
+    for (const Row& row : rows) done += row.done ? 1 : 0;
+    if (done < rows.size())
+        throw Interrupted("stopped after " + std::to_string(done) + " of " +
+                          std::to_string(rows.size()) +
+                          " stoves; --resume goes on from there and repeats none of them");
+    return rows;
+}
+
+}  // namespace drawwell

@@ -1,0 +1,42 @@
+#pragma once
+
+#include <cstdint>
+#include <filesystem>
+#include <string>
+#include <vector>
+
+#include "cli/study/run_rows.h"
+
+namespace CLI {
+class App;
+}
+
+namespace drawwell {
+
+/// What commands that compute many stoves have in common.
+struct StudyOptions {
+    std::vector<std::string> sets, varies, follows;
+    std::string duration;
+    unsigned threads = 0;
+    bool resume = false, force = false, quiet = false;
+};
+
+/// Adds --set, --vary, --follow, --for, --threads, --resume, --force and --quiet.
+void add_study_options(CLI::App& command, StudyOptions& options);
+
+/// The study that they ask for, of these files (- reads standard input), without variants.
+/// FileError, InputError.
+Study begin_study(const std::vector<std::string>& files, const StudyOptions& options);
+
+/// The journal of a study whose result has that name: `kitchen-compare.h5` keeps its rows in
+/// `kitchen-compare.rows.jsonl`. InputError: one is there and neither --resume nor --force says
+/// what to do with it.
+std::filesystem::path journal_file(const std::filesystem::path& result,
+                                   const StudyOptions& options);
+
+/// Computes the rows, telling how far it is and how long it will take, on the journal. Interrupted:
+/// by Ctrl-C; the journal keeps what was finished.
+std::vector<Row> compute_rows(const Study& study, const Library& library, Journal& journal,
+                              const StudyOptions& options);
+
+}  // namespace drawwell

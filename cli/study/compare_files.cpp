@@ -1,0 +1,91 @@
+#include "cli/study/compare_files.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <iterator>
+#include <nlohmann/json.hpp>
+#include <type_traits>
+
+#include "cli/study/answer_names.h"
+
+namespace drawwell {
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+/// A field of a table: in quotes where it holds what would end it.
+std::string field(const std::string& text) {
+    if (text.find_first_of(",\"\n") == std::string::npos) return text;
+    std::string quoted = "\"";
+    for (const char c : text) quoted += c == '"' ? "\"\"" : std::string(1, c);
+    return quoted + "\"";
+}
+
+std::string csv_of(const Answer* answer) {
+    if (!answer) return "";
+    return std::visit(
+        [](const auto& value) -> std::string {
+            using T = std::decay_t<decltype(value)>;
+            if constexpr (std::is_same_v<T, std::monostate>)
+                return "";
+            else if constexpr (std::is_same_v<T, bool>)
+                return value ? "1" : "0";
+            else if constexpr (std::is_same_v<T, double>)
+                return fmt::format("{:.10g}", value);
+            else
+                return field(value);
+        },
+        *answer);
+}
+
+}  // namespace
+
+std::string compare_csv(const Study& study, const std::vector<Row>& rows) {
+    const std::vector<std::string> keys = varied_keys(study), answers = answer_names(rows);
+    fmt::memory_buffer text;
+    const auto out = std::back_inserter(text);
+    fmt::format_to(out, "stove");
+    for (const std::string& key : keys) fmt::format_to(out, ",{}", key);
+    fmt::format_to(out, ",error");
+    for (const std::string& name : answers) fmt::format_to(out, ",{}", field(name));
+    fmt::format_to(out, "\n");
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+        fmt::format_to(out, "{}", field(study.file_of(i).name));
+        for (const std::string& key : keys)
+            fmt::format_to(out, ",{}", field(setting_of(study, i, key)));
+        fmt::format_to(out, ",{}", field(rows[i].error));
+        for (const std::string& name : answers)
+            fmt::format_to(out, ",{}", csv_of(rows[i].answers.find(name)));
+        fmt::format_to(out, "\n");
+    }
+    return fmt::to_string(text);
+}
+
+std::string compare_json(const Study& study, const std::vector<Row>& rows) {
+    Json all = Json::array();
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+        Json row;
+        row["stove"] = study.file_of(i).name;
+        row["settings"] = Json::object();
+        for (const Override& set : study.variant_of(i).settings)
+            row["settings"][set.key] = set.value;
+        row["error"] = rows[i].error.empty() ? Json() : Json(rows[i].error);
+        Json& answers = row["answers"] = Json::object();
+        for (const auto& [name, answer] : rows[i].answers.all())
+            std::visit(
+                [&answers, &name = name](const auto& value) {
+                    if constexpr (std::is_same_v<std::decay_t<decltype(value)>, std::monostate>)
+                        answers[name] = nullptr;
+                    else
+                        answers[name] = value;
+                },
+                answer);
+        all.push_back(std::move(row));
+    }
+    Json whole;
+    whole["rows"] = std::move(all);
+    return whole.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+}
+
+}  // namespace drawwell

@@ -1,0 +1,200 @@
+#include "cli/study/compare_table.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <limits>
+#include <numeric>
+
+#include "cli/read/keys.h"
+#include "cli/report/page_text.h"
+#include "cli/report/page_writer.h"
+#include "cli/study/answer_names.h"
+
+namespace drawwell {
+namespace {
+
+bool failed(const Row& row) {
+    return !row.done || !row.error.empty();
+}
+
+/// How a row's draw ranks: 0 without smoke, 1 with, 2 it does not draw, 3 no answer.
+int draw_rank(const Row& row) {
+    if (failed(row)) return 3;
+    if (!(row.answers.number("draws").value_or(0) > 0)) return 2;
+    return row.answers.number("smoke_back_s").value_or(0) > 0 ? 1 : 0;
+}
+
+/// The better of two values is the greater here.
+double merit(const Row& row, const Headline& headline) {
+    const std::optional<double> value = row.answers.number(headline.answer);
+    if (!value) return -std::numeric_limits<double>::infinity();
+    return headline.better == Better::less ? -*value : *value;
+}
+
+/// The row whose answer is best among those that draw; none where all are alike.
+std::optional<std::size_t> best_row(const std::vector<Row>& rows, const Headline& headline) {
+    if (headline.better == Better::neither) return {};
+    std::optional<std::size_t> best;
+    bool alike = true;
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+        if (draw_rank(rows[i]) > 1 || !rows[i].answers.number(headline.answer)) continue;
+        if (best && merit(rows[i], headline) != merit(rows[*best], headline)) alike = false;
+        if (!best || merit(rows[i], headline) > merit(rows[*best], headline)) best = i;
+    }
+    return alike ? std::nullopt : best;
+}
+
+/// Width on a terminal: letters, not bytes.
+std::size_t width_of(std::string_view text) {
+    return static_cast<std::size_t>(std::count_if(text.begin(), text.end(), [](char c) {
+        return (static_cast<unsigned char>(c) & 0xC0) != 0x80;
+    }));
+}
+
+/// Cells in columns, the first ones to the left and the others to the right.
+class Grid {
+  public:
+    explicit Grid(std::size_t left) : left_(left) {}
+    void add(std::vector<std::string> row) { rows_.push_back(std::move(row)); }
+    void put_on(Page& page) const {
+        std::vector<std::size_t> width;
+        for (const auto& row : rows_)
+            for (std::size_t c = 0; c < row.size(); ++c) {
+                if (c >= width.size()) width.push_back(0);
+                width[c] = std::max(width[c], width_of(row[c]));
+            }
+        for (const auto& row : rows_) {
+            std::string line = " ";
+            for (std::size_t c = 0; c < row.size(); ++c) {
+                const std::string fill(width[c] - width_of(row[c]), ' ');
+                line += " " + (c < left_ ? row[c] + fill : fill + row[c]) + (c < left_ ? " " : "");
+            }
+            line.erase(line.find_last_not_of(' ') + 1);
+            page.line(line);
+        }
+    }
+
+  private:
+    std::size_t left_;
+    std::vector<std::vector<std::string>> rows_;
+};
+
+/// What tells rows apart: the file if there are several, and every key that varies.
+struct Labels {
+    bool files = false;
+    std::vector<std::string> keys;
+
+    explicit Labels(const Study& study) : files(study.files.size() > 1), keys(varied_keys(study)) {}
+    std::size_t size() const { return keys.size() + (files || keys.empty() ? 1 : 0); }
+
+    std::vector<std::string> head() const {
+        std::vector<std::string> cells;
+        if (files || keys.empty()) cells.emplace_back("stove");
+        cells.insert(cells.end(), keys.begin(), keys.end());
+        return cells;
+    }
+    std::vector<std::string> of(const Study& study, std::size_t row) const {
+        std::vector<std::string> cells;
+        if (files || keys.empty()) cells.push_back(study.file_of(row).name);
+        for (const std::string& key : keys) {
+            const std::string value = setting_of(study, row, key);
+            cells.push_back(value.empty() ? "as filed" : value);
+        }
+        return cells;
+    }
+};
+
+std::vector<std::string> with(std::vector<std::string> cells, std::vector<std::string> more) {
+    cells.insert(cells.end(), more.begin(), more.end());
+    return cells;
+}
+
+std::string difference(const Row& row, const Row& base, const Headline& headline) {
+    const auto here = row.answers.number(headline.answer),
+               there = base.answers.number(headline.answer);
+    const Answer* answer = row.answers.find(headline.answer);
+    if (!here || !there || (answer && std::holds_alternative<bool>(*answer)))
+        return shown(row.answers, headline);
+    const std::string text = show_number(*here - *there, headline.decimals);
+    return text.front() == '-' ? text : "+" + text;
+}
+
+void put_differences(Page& page, const Study& study, const std::vector<Row>& rows,
+                     const std::vector<std::size_t>& order, const CompareLook& look,
+                     const Labels& labels) {
+    page.heading("Against the stove as filed");
+    Grid grid(labels.size());
+    for (const std::size_t i : order) {
+        if (i == 0 || failed(rows[i])) continue;
+        std::vector<std::string> cells;
+        for (const Headline& headline : look.answers)
+            cells.push_back(difference(rows[i], rows[0], headline));
+        grid.add(with(labels.of(study, i), std::move(cells)));
+    }
+    grid.put_on(page);
+}
+
+}  // namespace
+
+std::vector<std::size_t> sorted_rows(const std::vector<Row>& rows, const CompareLook& look) {
+    std::vector<std::size_t> order(rows.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    if (look.as_given) return order;
+    const Headline by = headline_of(look.sort);
+    std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
+        const int rank_a = draw_rank(rows[a]), rank_b = draw_rank(rows[b]);
+        if (rank_a != rank_b) return rank_a < rank_b;
+        return rank_a < 3 && merit(rows[a], by) > merit(rows[b], by);
+    });
+    return order;
+}
+
+std::string compare_table(const Study& study, const std::vector<Row>& rows,
+                          const CompareLook& look) {
+    Page page(look.colour);
+    const Labels labels(study);
+    const std::vector<std::size_t> order = sorted_rows(rows, look);
+
+    std::vector<std::string> headings, units;
+    for (const Headline& headline : look.answers) {
+        headings.emplace_back(headline.heading);
+        units.emplace_back(headline.unit);
+    }
+    Grid grid(labels.size());
+    grid.add(with(labels.head(), headings));
+    grid.add(with(std::vector<std::string>(labels.size()), units));
+    for (const std::size_t i : order) {
+        std::vector<std::string> cells;
+        if (failed(rows[i])) {
+            cells.emplace_back(rows[i].done ? "failed" : "not done");
+        } else {
+            for (const Headline& headline : look.answers)
+                cells.push_back(shown(rows[i].answers, headline) +
+                                (best_row(rows, headline) == i ? "*" : ""));
+        }
+        grid.add(with(labels.of(study, i), std::move(cells)));
+    }
+    grid.put_on(page);
+    page.line("");
+    page.paragraph("* the best of its column among the stoves that draw");
+    if (look.base && rows.size() > 1 && !failed(rows[0]))
+        put_differences(page, study, rows, order, look, labels);
+
+    for (std::size_t i = 0; i < rows.size(); ++i)
+        if (!rows[i].error.empty()) {
+            std::string name;
+            for (const std::string& cell : labels.of(study, i))
+                name += (name.empty() ? "" : ", ") + cell;
+            page.heading("Failed: " + name);
+            page.paragraph(rows[i].error);
+        }
+    if (!labels.keys.empty()) page.heading("What varies");
+    for (const std::string& key : labels.keys)
+        page.point(key + ": " + std::string(find_key(key).key->help));
+    for (const Follow& follow : study.follows)
+        page.point(follow.key + " follows: " + follow.formula);
+    return page.text();
+}
+
+}  // namespace drawwell

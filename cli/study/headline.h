@@ -1,0 +1,32 @@
+#pragma once
+
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+
+#include "cli/study/answers.h"
+
+namespace drawwell {
+
+/// Which way an answer is better.
+enum class Better { more, less, neither };
+
+/// An answer that a comparison shows, by its name, in the trade's words.
+struct Headline {
+    std::string_view answer;
+    std::string_view heading, unit;  // for a narrow column: `spare draw`, `Pa`
+    Better better = Better::neither;
+    int decimals = 0;
+};
+
+/// What matters of a burn, draw first.
+std::span<const Headline> headlines();
+
+/// The headline of that answer; for any other answer a plain one.
+Headline headline_of(std::string_view answer);
+
+/// As a table shows it: `yes`, `6.6`, `-` where it never happened.
+std::string shown(const Answers& answers, const Headline& headline);
+
+}  // namespace drawwell

@@ -1,0 +1,79 @@
+#include "cli/study/run_rows.h"
+
+#include <tbb/global_control.h>
+#include <tbb/parallel_for.h>
+
+#include <algorithm>
+#include <thread>
+
+#include "cli/read/read_stove.h"
+#include "cli/read/resolved_text.h"
+#include "models/burn.h"
+#include "solver/errors.h"
+
+namespace drawwell {
+namespace {
+
+bool stopped(const RowsWatch& watch) {
+    return watch.stop && watch.stop->load();
+}
+
+Row compute(const Study& study, std::size_t at, const Library& library, Journal& journal,
+            const RowsWatch& watch) {
+    Row row;
+    try {
+        const Stove stove = stove_of(study, at, library);
+        row.identity = identity_of(resolved_text(stove));
+        if (const Row* finished = journal.find(row.identity)) return *finished;
+        BurnWatch burn;
+        burn.stop = watch.stop;
+        const BurnOutcome outcome = run_burn(stove, library, burn);
+        if (!outcome.complete) return row;
+        row.answers = Answers(outcome.summary);
+    } catch (const InputError& error) {
+        row.error = error.what();
+    } catch (const SolverError& error) {
+        row.error = std::string("the calculation failed: ") + error.what();
+    }
+    row.done = true;
+    if (!row.identity.empty()) journal.add(row);
+    return row;
+}
+
+}  // namespace
+
+Stove stove_of(const Study& study, std::size_t row, const Library& library) {
+    const StoveText& file = study.file_of(row);
+    std::vector<Override> overrides = study.sets;
+    const std::vector<Override>& settings = study.variant_of(row).settings;
+    overrides.insert(overrides.end(), settings.begin(), settings.end());
+    // The stove as filed stays as it is.
+    if (settings.empty() && study.variants.size() > 1)
+        return read_stove(file.text, file.name, overrides, library, file.read_file);
+    for (const Follow& follow : study.follows)
+        overrides.push_back(followed(
+            follow, read_unchecked(file.text, file.name, overrides, library, file.read_file)));
+    return read_stove(file.text, file.name, overrides, library, file.read_file);
+}
+
+std::vector<Row> run_rows(const Study& study, const Library& library, Journal& journal,
+                          const RowsWatch& watch) {
+    const unsigned threads =
+        watch.threads > 0 ? watch.threads : std::max(1U, std::thread::hardware_concurrency());
+    const tbb::global_control limit(tbb::global_control::max_allowed_parallelism, threads);
+    std::vector<Row> rows(study.size());
+    std::atomic<std::size_t> done = 0;
+    tbb::parallel_for(
+        tbb::blocked_range<std::size_t>(0, rows.size(), 1),
+        [&](const tbb::blocked_range<std::size_t>& range) {
+            for (std::size_t i = range.begin(); i < range.end(); ++i) {
+                if (stopped(watch)) return;
+                rows[i] = compute(study, i, library, journal, watch);
+                if (rows[i].done && watch.progress) watch.progress(++done);
+            }
+        },
+        tbb::simple_partitioner());
+    return rows;
+}
+
+}  // namespace drawwell

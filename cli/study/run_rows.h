@@ -1,0 +1,54 @@
+#pragma once
+
+#include <atomic>
+#include <cstddef>
+#include <functional>
+#include <string>
+#include <vector>
+
+#include "cli/read/over_time.h"
+#include "cli/study/follow.h"
+#include "cli/study/journal.h"
+#include "cli/study/row.h"
+#include "cli/study/vary.h"
+#include "models/library.h"
+
+namespace drawwell {
+
+/// A stove file's text, its name, and how to read what it names.
+struct StoveText {
+    std::string name;
+    std::string text;
+    FileReader read_file;
+};
+
+/// Stoves to be computed beside each other: each file in each variant, file by file.
+struct Study {
+    std::vector<StoveText> files;
+    std::vector<Override> sets;     // in all of them
+    std::vector<Variant> variants;  // at least one
+    std::vector<Follow> follows;    // in the order in which they are worked out
+
+    std::size_t size() const { return files.size() * variants.size(); }
+    const StoveText& file_of(std::size_t row) const { return files[row / variants.size()]; }
+    const Variant& variant_of(std::size_t row) const { return variants[row % variants.size()]; }
+};
+
+/// The stove of a row. InputError: it can't be, with every reason.
+Stove stove_of(const Study& study, std::size_t row, const Library& library);
+
+/// How rows are computed.
+struct RowsWatch {
+    unsigned threads = 0;                     // 0: as many as there are cores
+    const std::atomic<bool>* stop = nullptr;  // set from outside: begin no more, end those at work
+    /// Called with the number of rows finished, by whichever thread finished one; may be empty.
+    std::function<void(std::size_t done)> progress;
+};
+
+/// Computes every row that the journal does not hold, on several threads. A row that fails says why
+/// and the others go on; rows do not depend on threads or order. FileError: the journal can't be
+/// written.
+std::vector<Row> run_rows(const Study& study, const Library& library, Journal& journal,
+                          const RowsWatch& watch = {});
+
+}  // namespace drawwell
