@@ -1,0 +1,99 @@
+#include "cli/commands/compare_command.h"
+
+#include <doctest/doctest.h>
+
+#include <nlohmann/json.hpp>
+
+#include "tests/cli/run_program.h"
+
+using namespace drawwell;
+
+namespace {
+
+const std::string three =
+    " compare $sources/data/stoves/allotment-kitchen.toml --for 3min "
+    "--set burn.reserve_every=60s --vary riser.top=600mm:700mm:50mm "
+    "--follow 'plate.underside = riser.top + 45mm' ";
+
+bool contains(const std::string& text, std::string_view part) {
+    return text.find(part) != std::string::npos;
+}
+
+}  // namespace
+
+TEST_SUITE("cli/commands/compare") {
+    TEST_CASE("a comparison prints its table and leaves no file behind") {
+        const ScratchFolder folder;
+        const ProgramRun run = run_program(folder, three);
+        CHECK(run.code == 0);
+        CHECK(run.err == "");
+        CHECK(contains(run.out, "as filed"));
+        CHECK(contains(run.out, "650 mm"));
+        CHECK(contains(run.out, "Against the stove as filed"));
+        CHECK(contains(run.out, "plate.underside follows: riser.top + 45mm"));
+        CHECK(files_in(folder / "") == 0);
+    }
+
+    TEST_CASE("rows are the same on one thread and on four, and as those of single burns") {
+        const ScratchFolder folder;
+        const ProgramRun one = run_program(folder, three + "--json --threads 1"),
+                         four = run_program(folder, three + "--json --threads 4");
+        REQUIRE(nlohmann::json::accept(one.out));
+        CHECK(one.out == four.out);
+        const auto rows = nlohmann::json::parse(one.out)["rows"];
+        REQUIRE(rows.size() == 4);
+        const ProgramRun alone = run_program(
+            folder,
+            " burn $sources/data/stoves/allotment-kitchen.toml --for 3min --set "
+            "burn.reserve_every=60s --set riser.top=650mm --set plate.underside=695mm --json");
+        const auto burn = nlohmann::json::parse(alone.out);
+        for (const char* answer : {"reserve_draw_min_pa", "plate_centre_max_c", "heat_to_room_mj"})
+            CHECK(rows[2]["answers"][answer] == burn[answer]);
+    }
+
+    TEST_CASE("a variant that can't be is told in its row, and the others go on") {
+        const ScratchFolder folder;
+        const ProgramRun run =
+            run_program(folder,
+                        " compare $sources/data/stoves/allotment-kitchen.toml --for 1min "
+                        "--set burn.reserve_every=0s --vary riser.top=700mm,900mm --json");
+        CHECK(run.code == 0);
+        const auto rows = nlohmann::json::parse(run.out)["rows"];
+        CHECK(rows[1]["error"] == nullptr);
+        CHECK(contains(rows[2]["error"].get<std::string>(), "goes through the plate"));
+        CHECK(rows[2]["answers"].empty());
+    }
+
+    TEST_CASE("what was finished before a kill is not computed again, and the table is the same") {
+        const ScratchFolder folder;
+        const std::string files = "-o c.h5 --csv c.csv";
+        CHECK(run_program(folder, three + files).code == 0);
+        const std::string table = bytes_of(folder / "c.csv"), result = bytes_of(folder / "c.h5");
+        std::filesystem::remove(folder / "c.csv");
+        std::filesystem::remove(folder / "c.h5");
+
+        // A journal as a kill leaves it: two rows of it, one spoiled to tell that it is taken.
+        const ProgramRun killed =
+            run_program(folder, three + files + " --threads 1",
+                        "sh -c 'timeout -s KILL 20 \"$drawwell\" \"$@\" & while [ \"$(wc -l "
+                        "<c.rows.jsonl 2>/dev/null || echo 0)\" -lt 2 ]; do sleep 0.01; done; kill "
+                        "-9 $!; pkill "
+                        "-9 -P $!; true' sh");
+        REQUIRE(std::filesystem::exists(folder / "c.rows.jsonl"));
+        const ProgramRun refused = run_program(folder, three + files);
+        CHECK(refused.code == 2);
+        CHECK(contains(refused.err, "--resume"));
+        CHECK(run_program(folder, three + files + " --resume").code == 0);
+        CHECK(bytes_of(folder / "c.csv") == table);
+        CHECK(bytes_of(folder / "c.h5") == result);
+        CHECK_FALSE(std::filesystem::exists(folder / "c.rows.jsonl"));
+    }
+
+    TEST_CASE("nothing to compare, and a misspelled answer or key, are refused") {
+        const ScratchFolder folder;
+        const std::string stove = " compare $sources/data/stoves/allotment-kitchen.toml ";
+        CHECK(contains(run_program(folder, stove).err, "nothing to compare"));
+        CHECK(run_program(folder, stove).code == 2);
+        CHECK(contains(run_program(folder, stove + "--vary riser.tup=1m,2m").err, "riser.top"));
+    }
+}
