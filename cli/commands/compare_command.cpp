@@ -1,6 +1,7 @@
 #include "cli/commands/compare_command.h"
 
 #include <CLI/CLI.hpp>
+#include <algorithm>
 #include <fstream>
 #include <iostream>
 #include <memory>
@@ -9,6 +10,7 @@
 #include "cli/commands/study_options.h"
 #include "cli/commands/targets.h"
 #include "cli/commands/watched_run.h"
+#include "cli/read/nearest.h"
 #include "cli/read/read_library.h"
 #include "cli/report/pending_file.h"
 #include "cli/report/write_hdf5.h"
@@ -47,7 +49,20 @@ std::vector<Variant> variants_of(const CompareOptions& options) {
     return variants;
 }
 
+/// Refuses an answer that no burn gives; those of fittings (`pot.kettle/steam_kg`) hang on the
+/// stove.
+void check_answer(const std::string& answer) {
+    if (answer.find('/') != std::string::npos) return;
+    std::vector<std::string> known;
+    for (const auto& [name, value] : Answers(Summary{}).all()) known.push_back(name);
+    if (std::find(known.begin(), known.end(), answer) == known.end())
+        throw InputError("no answer is called " + answer + did_you_mean(answer, known) +
+                         "; `drawwell burn --json` names all");
+}
+
 void compare(const CompareOptions& options) {
+    if (options.sort != "no") check_answer(options.sort);
+    for (const std::string& answer : options.show) check_answer(answer);
     Study study = begin_study(options.files, options.study);
     study.variants = variants_of(options);
     if (study.size() < 2)

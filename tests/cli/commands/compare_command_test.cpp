@@ -94,6 +94,9 @@ TEST_SUITE("cli/commands/compare") {
         const std::string stove = " compare $sources/data/stoves/allotment-kitchen.toml ";
         CHECK(contains(run_program(folder, stove).err, "nothing to compare"));
         CHECK(run_program(folder, stove).code == 2);
+        CHECK(contains(
+            run_program(folder, stove + "--vary riser.top=600mm,700mm --sort plate_max_c").err,
+            "plate_"));
         CHECK(contains(run_program(folder, stove + "--vary riser.tup=1m,2m").err, "riser.top"));
     }
 }

@@ -76,6 +76,6 @@ TEST_SUITE("cli/study/compare_table") {
         CHECK(line_with(apart, "600 mm").find("+10") != std::string::npos);
         CHECK(line_with(table, "800 mm").find("failed") != std::string::npos);
         CHECK(table.find("the riser goes through the plate") != std::string::npos);
-        CHECK(table.find("riser.top: height of its upper end") != std::string::npos);
+        CHECK(table.find("riser.top: height of the riser's upper end") != std::string::npos);
     }
 }
