@@ -10,12 +10,12 @@
 #include "cli/commands/study_options.h"
 #include "cli/commands/targets.h"
 #include "cli/commands/watched_run.h"
-#include "cli/read/nearest.h"
 #include "cli/read/read_library.h"
 #include "cli/report/pending_file.h"
 #include "cli/report/write_hdf5.h"
 #include "cli/study/compare_files.h"
 #include "cli/study/compare_table.h"
+#include "cli/study/condition.h"
 #include "solver/errors.h"
 
 namespace drawwell {
@@ -47,17 +47,6 @@ std::vector<Variant> variants_of(const CompareOptions& options) {
         options.sample > 0 ? sample_of(varies, options.sample, options.seed) : grid_of(varies);
     if (!varies.empty()) variants.insert(variants.begin(), Variant{});  // the stove as filed
     return variants;
-}
-
-/// Refuses an answer that no burn gives; those of fittings (`pot.kettle/steam_kg`) hang on the
-/// stove.
-void check_answer(const std::string& answer) {
-    if (answer.find('/') != std::string::npos) return;
-    std::vector<std::string> known;
-    for (const auto& [name, value] : Answers(Summary{}).all()) known.push_back(name);
-    if (std::find(known.begin(), known.end(), answer) == known.end())
-        throw InputError("no answer is called " + answer + did_you_mean(answer, known) +
-                         "; `drawwell burn --json` names all");
 }
 
 void compare(const CompareOptions& options) {

@@ -50,38 +50,27 @@ Wood read_wood(const DataTable& row) {
 }
 
 BedConstants read_bed(const DataFile& file) {
-    const auto uncertain = [&file](std::string_view name, std::string_view value = "value") {
+    BedConstants bed;
+    for (const auto& [name, member] : bed_members) {
         const DataTable row = file.row(name);
         row.text("source");
         row.text("unit");
-        return Uncertain{.value = value == "value_c" ? row.temperature(value) : row.positive(value),
-                         .spread = row.share("spread")};
+        bed.*member = {
+            .value = row.has("value_c") ? row.temperature("value_c") : row.positive("value"),
+            .spread = row.share("spread")};
+    }
+    return bed;
+}
+
+DaySpread read_day(const DataFile& file) {
+    const auto spread = [&](std::string_view name) {
+        const DataTable row = file.row(name);
+        row.text("source");
+        return row.positive("spread");
     };
-    return {.surface_rate = uncertain("surface_rate"),
-            .flame_feedback = uncertain("flame_feedback"),
-            .flux_scale = uncertain("flux_scale"),
-            .largest_rate = uncertain("largest_rate"),
-            .ignition_flux = uncertain("ignition_flux"),
-            .response_time = uncertain("response_time"),
-            .wood_absorptivity = uncertain("wood_absorptivity"),
-            .water_to_wood_heat = uncertain("water_to_wood_heat"),
-            .hand_lit_for = uncertain("hand_lit_for"),
-            .lighting_embers = uncertain("lighting_embers"),
-            .char_yield = uncertain("char_yield"),
-            .char_kinetic_rate = uncertain("char_kinetic_rate"),
-            .char_transfer_rate = uncertain("char_transfer_rate"),
-            .char_area = uncertain("char_area"),
-            .char_wait = uncertain("char_wait"),
-            .char_to_co = uncertain("char_to_co"),
-            .flame_length_factor = uncertain("flame_length_factor"),
-            .flame_temperature = uncertain("flame_temperature", "value_c"),
-            .flame_absorption = uncertain("flame_absorption"),
-            .radiant_fraction = uncertain("radiant_fraction"),
-            .ember_temperature = uncertain("ember_temperature", "value_c"),
-            .ember_view = uncertain("ember_view"),
-            .full_ember_bed = uncertain("full_ember_bed"),
-            .ash_density = uncertain("ash_density"),
-            .freezing_temperature = uncertain("freezing_temperature", "value_c")};
+    return {.outdoor = spread("outdoor"),
+            .pressure = spread("pressure"),
+            .wood_moisture = spread("wood_moisture")};
 }
 
 /// Every build-up by its name; none may stand on another or share a material's name.
@@ -125,6 +114,7 @@ Library read_library() {
         library.woods.emplace(name, read_wood(woods.row(name)));
     library.build_ups = understood_build_ups(library);
     library.bed = read_bed(embedded_file("fuel_bed.toml"));
+    library.day = read_day(embedded_file("day.toml"));
     return library;
 }
 

@@ -1,14 +1,18 @@
 #include "cli/study/run_rows.h"
 
+#include <fmt/format.h>
 #include <tbb/global_control.h>
 #include <tbb/parallel_for.h>
 
 #include <algorithm>
+#include <boost/math/distributions/normal.hpp>
 #include <thread>
 
 #include "cli/read/read_stove.h"
 #include "cli/read/resolved_text.h"
+#include "cli/study/sobol.h"
 #include "models/burn.h"
+#include "models/uncertain_inputs.h"
 #include "solver/errors.h"
 
 namespace drawwell {
@@ -18,13 +22,30 @@ bool stopped(const RowsWatch& watch) {
     return watch.stop && watch.stop->load();
 }
 
-Row compute(const Study& study, std::size_t at, const Library& library, Journal& journal,
-            const RowsWatch& watch) {
+using Days = std::vector<std::vector<double>>;  // [day][uncertain input] in the unit cube
+
+constexpr std::size_t most_inputs = 200;
+
+/// Sets all that is uncertain as a day has it.
+void set_day(const std::vector<double>& day, Library& library, Stove& stove) {
+    const boost::math::normal normal;
+    const std::vector<UncertainInput> inputs = uncertain_inputs(library, stove);
+    for (std::size_t k = 0; k < std::min(inputs.size(), day.size()); ++k)
+        inputs[k].set(quantile(normal, std::clamp(day[k], 1e-9, 1 - 1e-9)), library, stove);
+}
+
+Row compute(const Study& study, const Days& days, std::size_t at, const Library& usual,
+            Journal& journal, const RowsWatch& watch) {
     Row row;
     try {
-        const Stove stove = stove_of(study, at, library);
-        row.identity = identity_of(resolved_text(stove));
+        Stove stove = stove_of(study, at / study.repeats(), usual);
+        const std::size_t day = at % study.repeats();
+        row.identity = identity_of(
+            resolved_text(stove) +
+            (study.days > 0 ? fmt::format("\nday {} of seed {}", day, study.seed) : ""));
         if (const Row* finished = journal.find(row.identity)) return *finished;
+        Library library = usual;
+        if (study.days > 0) set_day(days[day], library, stove);
         BurnWatch burn;
         burn.stop = watch.stop;
         const BurnOutcome outcome = run_burn(stove, library, burn);
@@ -42,10 +63,10 @@ Row compute(const Study& study, std::size_t at, const Library& library, Journal&
 
 }  // namespace
 
-Stove stove_of(const Study& study, std::size_t row, const Library& library) {
-    const StoveText& file = study.file_of(row);
+Stove stove_of(const Study& study, std::size_t stove, const Library& library) {
+    const StoveText& file = study.file_of(stove);
     std::vector<Override> overrides = study.sets;
-    const std::vector<Override>& settings = study.variant_of(row).settings;
+    const std::vector<Override>& settings = study.variant_of(stove).settings;
     overrides.insert(overrides.end(), settings.begin(), settings.end());
     // The stove as filed stays as it is.
     if (settings.empty() && study.variants.size() > 1)
@@ -63,12 +84,13 @@ std::vector<Row> run_rows(const Study& study, const Library& library, Journal& j
     const tbb::global_control limit(tbb::global_control::max_allowed_parallelism, threads);
     std::vector<Row> rows(study.size());
     std::atomic<std::size_t> done = 0;
+    const Days days = sobol_points(study.days, most_inputs, study.seed);
     tbb::parallel_for(
         tbb::blocked_range<std::size_t>(0, rows.size(), 1),
         [&](const tbb::blocked_range<std::size_t>& range) {
             for (std::size_t i = range.begin(); i < range.end(); ++i) {
                 if (stopped(watch)) return;
-                rows[i] = compute(study, i, library, journal, watch);
+                rows[i] = compute(study, days, i, library, journal, watch);
                 if (rows[i].done && watch.progress) watch.progress(++done);
             }
         },

@@ -22,20 +22,27 @@ struct StoveText {
     FileReader read_file;
 };
 
-/// Stoves to be computed beside each other: each file in each variant, file by file.
+/// Stoves to be computed beside each other: each file in each variant, file by file, and each of
+/// them on so many days and fires, one after the other.
 struct Study {
     std::vector<StoveText> files;
     std::vector<Override> sets;     // in all of them
     std::vector<Variant> variants;  // at least one
     std::vector<Follow> follows;    // in the order in which they are worked out
+    /// Days on which all that is uncertain is otherwise; 0: one, on which nothing is.
+    std::size_t days = 0;
+    std::uint64_t seed = 1;  // of the days
 
-    std::size_t size() const { return files.size() * variants.size(); }
-    const StoveText& file_of(std::size_t row) const { return files[row / variants.size()]; }
-    const Variant& variant_of(std::size_t row) const { return variants[row % variants.size()]; }
+    std::size_t repeats() const { return days > 0 ? days : 1; }
+    std::size_t stoves() const { return files.size() * variants.size(); }
+    std::size_t size() const { return stoves() * repeats(); }
+    // Of a stove, counted without days.
+    const StoveText& file_of(std::size_t stove) const { return files[stove / variants.size()]; }
+    const Variant& variant_of(std::size_t stove) const { return variants[stove % variants.size()]; }
 };
 
-/// The stove of a row. InputError: it can't be, with every reason.
-Stove stove_of(const Study& study, std::size_t row, const Library& library);
+/// A stove of the study. InputError: it can't be, with every reason.
+Stove stove_of(const Study& study, std::size_t stove, const Library& library);
 
 /// How rows are computed.
 struct RowsWatch {
@@ -45,9 +52,9 @@ struct RowsWatch {
     std::function<void(std::size_t done)> progress;
 };
 
-/// Computes every row that the journal does not hold, on several threads. A row that fails says why
-/// and the others go on; rows do not depend on threads or order. FileError: the journal can't be
-/// written.
+/// Computes every row that the journal does not hold, on several threads: row = stove x days + day.
+/// A row that fails says why and the others go on; rows do not depend on threads or order.
+/// FileError: the journal can't be written.
 std::vector<Row> run_rows(const Study& study, const Library& library, Journal& journal,
                           const RowsWatch& watch = {});
 

@@ -3,12 +3,12 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <boost/random/sobol.hpp>
 #include <cmath>
 
 #include "cli/read/keys.h"
 #include "cli/read/suggest_key.h"
 #include "cli/read/units.h"
+#include "cli/study/sobol.h"
 #include "solver/errors.h"
 
 namespace drawwell {
@@ -64,13 +64,6 @@ void fill_range(const Key& key, const std::vector<std::string>& ends, Vary& vary
         vary.values.push_back(value_text_of(key, from + static_cast<double>(i) * step));
 }
 
-std::uint64_t scrambled(std::uint64_t x) {  // splitmix64
-    x += 0x9e3779b97f4a7c15;
-    x = (x ^ (x >> 30)) * 0xbf58476d1ce4e5b9;
-    x = (x ^ (x >> 27)) * 0x94d049bb133111eb;
-    return x ^ (x >> 31);
-}
-
 }  // namespace
 
 Vary parse_vary(std::string_view text) {
@@ -124,13 +117,12 @@ std::vector<Variant> sample_of(const std::vector<Vary>& varies, std::size_t coun
                                std::uint64_t seed) {
     if (varies.empty()) throw InputError("--sample needs a --vary KEY=FROM:TO");
     if (count > most_variants) throw InputError("that makes more than a million variants");
-    boost::random::sobol sequence(varies.size());
+    const auto points = sobol_points(count, varies.size(), seed);
     std::vector<Variant> all(count);
-    for (Variant& variant : all)
+    for (std::size_t i = 0; i < count; ++i)
         for (std::size_t v = 0; v < varies.size(); ++v) {
             const Vary& vary = varies[v];
-            const std::uint64_t shifted = sequence() ^ scrambled(seed + scrambled(v));
-            const double share = static_cast<double>(shifted >> 11) * 0x1p-53;  // 0 to below 1
+            const double share = points[i][v];
             std::string value;
             if (vary.span)
                 value = value_text_of(
@@ -139,7 +131,7 @@ std::vector<Variant> sample_of(const std::vector<Vary>& varies, std::size_t coun
             else
                 value = vary.values[static_cast<std::size_t>(
                     share * static_cast<double>(vary.values.size()))];
-            variant.settings.push_back({vary.key, value, ""});
+            all[i].settings.push_back({vary.key, value, ""});
         }
     return all;
 }

@@ -1,5 +1,8 @@
 #pragma once
 
+#include <array>
+#include <string_view>
+
 namespace drawwell {
 
 /// A figure with its spread: one standard deviation of what it may well be.
@@ -35,6 +38,39 @@ struct BedConstants {
     Uncertain full_ember_bed;       // [kg] of char, half of which fills half of ember_view
     Uncertain ash_density;          // [kg/m3] of ash as it lies under the fire
     Uncertain freezing_temperature;  // [K] mixed gas below this stops burning past the flame tip
+};
+
+/// Every one of them by the name it has in data/fuel_bed.toml.
+struct BedMember {
+    std::string_view name;
+    Uncertain BedConstants::*member;
+};
+inline constexpr std::array bed_members{
+    BedMember{"surface_rate", &BedConstants::surface_rate},
+    BedMember{"flame_feedback", &BedConstants::flame_feedback},
+    BedMember{"flux_scale", &BedConstants::flux_scale},
+    BedMember{"largest_rate", &BedConstants::largest_rate},
+    BedMember{"ignition_flux", &BedConstants::ignition_flux},
+    BedMember{"response_time", &BedConstants::response_time},
+    BedMember{"wood_absorptivity", &BedConstants::wood_absorptivity},
+    BedMember{"water_to_wood_heat", &BedConstants::water_to_wood_heat},
+    BedMember{"hand_lit_for", &BedConstants::hand_lit_for},
+    BedMember{"lighting_embers", &BedConstants::lighting_embers},
+    BedMember{"char_yield", &BedConstants::char_yield},
+    BedMember{"char_kinetic_rate", &BedConstants::char_kinetic_rate},
+    BedMember{"char_transfer_rate", &BedConstants::char_transfer_rate},
+    BedMember{"char_area", &BedConstants::char_area},
+    BedMember{"char_wait", &BedConstants::char_wait},
+    BedMember{"char_to_co", &BedConstants::char_to_co},
+    BedMember{"flame_length_factor", &BedConstants::flame_length_factor},
+    BedMember{"flame_temperature", &BedConstants::flame_temperature},
+    BedMember{"flame_absorption", &BedConstants::flame_absorption},
+    BedMember{"radiant_fraction", &BedConstants::radiant_fraction},
+    BedMember{"ember_temperature", &BedConstants::ember_temperature},
+    BedMember{"ember_view", &BedConstants::ember_view},
+    BedMember{"full_ember_bed", &BedConstants::full_ember_bed},
+    BedMember{"ash_density", &BedConstants::ash_density},
+    BedMember{"freezing_temperature", &BedConstants::freezing_temperature},
 };
 
 }  // namespace drawwell

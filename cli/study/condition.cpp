@@ -1,0 +1,76 @@
+#include "cli/study/condition.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <utility>
+
+#include "cli/read/nearest.h"
+#include "cli/read/units.h"
+#include "solver/errors.h"
+
+namespace drawwell {
+namespace {
+
+constexpr double exactly = 1e-9;  // within which two figures are equal
+
+std::string trimmed(std::string_view text) {
+    const std::size_t from = text.find_first_not_of(' '), to = text.find_last_not_of(' ');
+    return from == std::string_view::npos ? "" : std::string(text.substr(from, to - from + 1));
+}
+
+}  // namespace
+
+Condition parse_condition(std::string_view text) {
+    using enum Condition::Relation;
+    constexpr std::pair<std::string_view, Condition::Relation> relations[] = {
+        {">=", at_least}, {"<=", at_most}, {"=", equal}};
+    for (const auto& [sign, relation] : relations) {
+        const std::size_t at = text.find(sign);
+        if (at == std::string_view::npos) continue;
+        Condition condition{trimmed(text.substr(0, at)), relation, 0};
+        check_answer(condition.answer);
+        try {
+            condition.value = parse_quantity(text.substr(at + sign.size()), Quantity::number);
+        } catch (const InputError& error) {
+            throw InputError(fmt::format("{}: {}", text, error.what()));
+        }
+        return condition;
+    }
+    const std::string name = trimmed(text);
+    if (name == "draws") return {name, at_least, 1};
+    throw InputError(fmt::format(
+        "{}: write ANSWER >= NUMBER, <= or =, for example reserve_draw_min_pa >= 3", text));
+}
+
+double margin(const Condition& condition, const Answers& answers) {
+    const std::optional<double> value = answers.number(condition.answer);
+    if (!value) return -std::numeric_limits<double>::max();
+    switch (condition.relation) {
+        case Condition::Relation::at_least:
+            return *value - condition.value;
+        case Condition::Relation::at_most:
+            return condition.value - *value;
+        case Condition::Relation::equal:
+            break;
+    }
+    return exactly - std::abs(*value - condition.value);
+}
+
+bool all_hold(const std::vector<Condition>& conditions, const Answers& answers) {
+    return std::all_of(conditions.begin(), conditions.end(),
+                       [&](const Condition& condition) { return margin(condition, answers) >= 0; });
+}
+
+void check_answer(std::string_view answer) {
+    if (answer.find('/') != std::string_view::npos) return;
+    std::vector<std::string> known;
+    for (const auto& [name, value] : Answers(Summary{}).all()) known.push_back(name);
+    if (std::find(known.begin(), known.end(), answer) == known.end())
+        throw InputError(fmt::format("no answer is called {}{}; `drawwell burn --json` names all",
+                                     answer, did_you_mean(answer, known)));
+}
+
+}  // namespace drawwell

@@ -1,0 +1,33 @@
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "cli/study/answers.h"
+
+namespace drawwell {
+
+/// What an answer must be: `reserve_draw_min_pa >= 3`, `smoke_back_s = 0`.
+struct Condition {
+    enum class Relation { at_least, at_most, equal };
+    std::string answer;
+    Relation relation = Relation::at_least;
+    double value = 0;
+};
+
+/// Reads one; `draws` alone is `draws >= 1`. InputError: no relation, no number, no such answer.
+Condition parse_condition(std::string_view text);
+
+/// How far inside the condition an answer is, in its own unit; negative: outside. An answer that
+/// never happened is as far outside as can be.
+double margin(const Condition& condition, const Answers& answers);
+
+/// Whether all hold.
+bool all_hold(const std::vector<Condition>& conditions, const Answers& answers);
+
+/// InputError: no burn gives an answer of that name, with the nearest. Those of fittings
+/// (`pot.kettle/steam_kg`) hang on the stove and pass.
+void check_answer(std::string_view answer);
+
+}  // namespace drawwell

@@ -1,0 +1,108 @@
+#include "cli/study/likely.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <nlohmann/json.hpp>
+
+#include "cli/report/page_text.h"
+#include "cli/report/page_writer.h"
+#include "cli/study/answer_names.h"
+
+namespace drawwell {
+namespace {
+
+/// Value below which a share of them lies; sorted, not empty.
+double quantile_of(const std::vector<double>& sorted, double share) {
+    const double place = share * static_cast<double>(sorted.size() - 1);
+    const auto below = static_cast<std::size_t>(place);
+    const std::size_t above = std::min(below + 1, sorted.size() - 1);
+    return sorted[below] + (place - std::floor(place)) * (sorted[above] - sorted[below]);
+}
+
+Row median_row(std::span<const Row> days) {
+    Row median;
+    median.done = std::all_of(days.begin(), days.end(), [](const Row& row) { return row.done; });
+    const auto sound =
+        std::find_if(days.begin(), days.end(), [](const Row& row) { return row.error.empty(); });
+    if (sound == days.end()) {
+        median.error = days.front().error;
+        return median;
+    }
+    std::vector<std::pair<std::string, Answer>> all;
+    for (const std::string& name : answer_names({days.begin(), days.end()})) {
+        const LikelyRange range = likely_range(days, name);
+        const Answer* kind = sound->answers.find(name);
+        if (kind && std::holds_alternative<bool>(*kind))
+            all.emplace_back(name, 2 * days_with(days, name) > days.size());
+        else
+            all.emplace_back(name, range.days > 0 ? Answer(range.median) : Answer());
+    }
+    median.answers = Answers(std::move(all));
+    return median;
+}
+
+}  // namespace
+
+LikelyRange likely_range(std::span<const Row> days, std::string_view answer) {
+    std::vector<double> values;
+    for (const Row& day : days)
+        if (const auto value = day.answers.number(answer)) values.push_back(*value);
+    if (values.empty()) return {};
+    std::sort(values.begin(), values.end());
+    return {quantile_of(values, 0.05), quantile_of(values, 0.5), quantile_of(values, 0.95),
+            values.size()};
+}
+
+std::size_t days_with(std::span<const Row> days, std::string_view answer) {
+    return static_cast<std::size_t>(std::count_if(days.begin(), days.end(), [&](const Row& day) {
+        return day.answers.number(answer).value_or(0) > 0;
+    }));
+}
+
+std::vector<Row> median_rows(const Study& study, const std::vector<Row>& rows) {
+    std::vector<Row> medians;
+    for (std::size_t stove = 0; stove < study.stoves(); ++stove)
+        medians.push_back(median_row(days_of(study, rows, stove)));
+    return medians;
+}
+
+std::span<const Row> days_of(const Study& study, const std::vector<Row>& rows, std::size_t stove) {
+    return std::span(rows).subspan(stove * study.repeats(), study.repeats());
+}
+
+std::string likely_page(std::span<const Row> days, bool colour) {
+    Page page(colour);
+    page.heading("Likely range");
+    page.row("draws",
+             fmt::format("on {} of {} days and fires", days_with(days, "draws"), days.size()));
+    page.row("smoke back", fmt::format("on {} of them", days_with(days, "smoke_back_s")));
+    for (const Headline& headline : headlines()) {
+        if (headline.answer == "draws" || headline.answer == "smoke_back_s") continue;
+        const LikelyRange range = likely_range(days, headline.answer);
+        if (range.days == 0) continue;
+        const auto text = [&](double value) { return show_number(value, headline.decimals); };
+        page.row(headline.heading,
+                 fmt::format("{} {}, from {} to {} on nine days of ten", text(range.median),
+                             headline.unit, text(range.low), text(range.high)));
+    }
+    const auto failed =
+        std::count_if(days.begin(), days.end(), [](const Row& day) { return !day.error.empty(); });
+    if (failed > 0) page.row("failed", fmt::format("on {} of them", failed));
+    return page.text();
+}
+
+std::string likely_json(std::span<const Row> days) {
+    nlohmann::ordered_json json;
+    json["days"] = days.size();
+    json["draws_on"] = days_with(days, "draws");
+    for (const std::string& name : answer_names({days.begin(), days.end()})) {
+        const LikelyRange range = likely_range(days, name);
+        if (range.days > 0)
+            json[name] = {{"low", range.low}, {"median", range.median}, {"high", range.high}};
+    }
+    return json.dump(2);
+}
+
+}  // namespace drawwell

@@ -1,0 +1,41 @@
+#pragma once
+
+#include <map>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "cli/study/headline.h"
+#include "cli/study/run_rows.h"
+
+namespace drawwell {
+
+/// What an answer likely is, over days and fires.
+struct LikelyRange {
+    double low = 0, median = 0, high = 0;  // 5, 50 and 95 % of the days lie below
+    std::size_t days = 0;                  // that have the answer
+};
+
+/// The range of an answer over rows; days 0: none of them has it. Between two of the sorted values
+/// it is linear.
+LikelyRange likely_range(std::span<const Row> days, std::string_view answer);
+
+/// Days of those rows on which something holds, `draws`.
+std::size_t days_with(std::span<const Row> days, std::string_view answer);
+
+/// A row for each stove of a study over days: its answers the medians, `draws` where it does on
+/// more than half of them; failed where all days did.
+std::vector<Row> median_rows(const Study& study, const std::vector<Row>& rows);
+
+/// The rows of one stove's days.
+std::span<const Row> days_of(const Study& study, const std::vector<Row>& rows, std::size_t stove);
+
+/// Lines under a burn's page: how often it draws, each headline's median and range.
+std::string likely_page(std::span<const Row> days, bool colour);
+
+/// The same as JSON members: `"plate_centre_max_c": {"low", "median", "high"}`, and `days`,
+/// `draws_on`.
+std::string likely_json(std::span<const Row> days);
+
+}  // namespace drawwell

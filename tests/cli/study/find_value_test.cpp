@@ -1,0 +1,105 @@
+#include "cli/study/find_value.h"
+
+#include <doctest/doctest.h>
+
+#include <cmath>
+
+#include "solver/errors.h"
+#include "tests/near.h"
+
+using namespace drawwell;
+using namespace drawwell::tests;
+
+namespace {
+
+/// A made-up stove: spare draw and plate as functions of a value; below 0.1 it can't be built.
+std::vector<Row> made_up(std::span<const double> values) {
+    std::vector<Row> rows;
+    for (const double x : values) {
+        Row row;
+        row.done = true;
+        if (x < 0.1)
+            row.error = "too short";
+        else
+            row.answers = Answers(std::vector<std::pair<std::string, Answer>>{
+                {"draws", x > 0.2},
+                {"reserve_draw_min_pa", 10 * x},
+                {"smoke_back_s", x > 0.8 ? 60.0 : 0.0},
+                {"plate_centre_max_c", 300 - 400 * (x - 0.5) * (x - 0.5)}});
+        rows.push_back(row);
+    }
+    return rows;
+}
+
+Search between(double low, double high) {
+    Search search;
+    search.low = low;
+    search.high = high;
+    return search;
+}
+
+}  // namespace
+
+TEST_SUITE("cli/study/find_value") {
+    TEST_CASE("the smallest and largest that hold are found at the edges, on their holding side") {
+        Search search = between(0, 1);
+        search.where = {parse_condition("reserve_draw_min_pa >= 3.333"),
+                        parse_condition("smoke_back_s = 0")};
+        const Findings smallest = find_value(search, made_up);
+        REQUIRE(smallest.found.size() == 1);
+        CHECK(smallest.found[0].value >= 0.3333);
+        CHECK(smallest.found[0].value <= 0.3333 + 1e-3);
+        CHECK_FALSE(smallest.found[0].at_end);
+        search.goal = Search::Goal::largest;
+        const Findings largest = find_value(search, made_up);
+        CHECK(largest.found[0].value <= 0.8);
+        CHECK(largest.found[0].value >= 0.8 - 1e-3);
+        CHECK(largest.failures.size() == 2);  // of the first looks, at 0 and 1/16
+    }
+
+    TEST_CASE("what holds at the end of the span says so") {
+        Search search = between(0.5, 1);
+        search.where = {parse_condition("reserve_draw_min_pa >= 1")};
+        const Findings findings = find_value(search, made_up);
+        CHECK(findings.found[0].value == 0.5);
+        CHECK(findings.found[0].at_end);
+    }
+
+    TEST_CASE("a target that is met twice is found twice, the conditions kept") {
+        Search search = between(0.2, 0.9);
+        search.goal = Search::Goal::target;
+        search.target = parse_condition("plate_centre_max_c = 291");  // 0.35 and 0.65
+        const Findings both = find_value(search, made_up);
+        REQUIRE(both.found.size() == 2);
+        CHECK(both.found[0].value == near(0.35, 1e-3));
+        CHECK(both.found[1].value == near(0.65, 1e-3));
+        search.where = {parse_condition("reserve_draw_min_pa >= 5")};
+        CHECK(find_value(search, made_up).found.size() == 1);
+    }
+
+    TEST_CASE("where nothing holds, the one least far off is told") {
+        Search search = between(0, 1);
+        search.where = {parse_condition("reserve_draw_min_pa >= 12")};
+        const Findings findings = find_value(search, made_up);
+        CHECK(findings.found.empty());
+        REQUIRE(findings.nearest);
+        CHECK(findings.nearest->value == 1);
+    }
+
+    TEST_CASE("stretches that hold are told one by one") {
+        Search search = between(0, 1);
+        search.where = {parse_condition("plate_centre_max_c <= 290"), parse_condition("draws")};
+        const Findings findings = find_value(search, made_up);
+        REQUIRE(findings.holds_within.size() == 2);
+        // 290 is met at 0.5 +- sqrt(0.025).
+        CHECK(findings.holds_within[0].second == near(0.5 - std::sqrt(0.025), 1e-3));
+        CHECK(findings.holds_within[1].first == near(0.5 + std::sqrt(0.025), 1e-3));
+    }
+
+    TEST_CASE("conditions are read, and what is none is refused") {
+        CHECK(parse_condition(" plate_centre_max_c<=400").value == 400);
+        CHECK_THROWS_AS(parse_condition("plate_centre_max_c"), InputError);
+        CHECK_THROWS_AS(parse_condition("plate_max_c >= 400"), InputError);
+        CHECK_THROWS_AS(parse_condition("plate_centre_max_c >= hot"), InputError);
+    }
+}
