@@ -34,6 +34,20 @@ void set_day(const std::vector<double>& day, Library& library, Stove& stove) {
         inputs[k].set(quantile(normal, std::clamp(day[k], 1e-9, 1 - 1e-9)), library, stove);
 }
 
+/// Sets one of them.
+void set_off(const std::string& name, double deviations, Library& library, Stove& stove) {
+    for (const UncertainInput& input : uncertain_inputs(library, stove))
+        if (input.name == name) return input.set(deviations, library, stove);
+    throw InputError("nothing uncertain is called " + name);
+}
+
+std::string off_text(const Variant& variant) {
+    std::string text;
+    for (const auto& [input, deviations] : variant.off)
+        text += fmt::format("\n{} off by {}", input, deviations);
+    return text;
+}
+
 Row compute(const Study& study, const Days& days, std::size_t at, const Library& usual,
             Journal& journal, const RowsWatch& watch) {
     Row row;
@@ -41,10 +55,12 @@ Row compute(const Study& study, const Days& days, std::size_t at, const Library&
         Stove stove = stove_of(study, at / study.repeats(), usual);
         const std::size_t day = at % study.repeats();
         row.identity = identity_of(
-            resolved_text(stove) +
+            resolved_text(stove) + off_text(study.variant_of(at / study.repeats())) +
             (study.days > 0 ? fmt::format("\nday {} of seed {}", day, study.seed) : ""));
         if (const Row* finished = journal.find(row.identity)) return *finished;
         Library library = usual;
+        for (const auto& [input, deviations] : study.variant_of(at / study.repeats()).off)
+            set_off(input, deviations, library, stove);
         if (study.days > 0) set_day(days[day], library, stove);
         BurnWatch burn;
         burn.stop = watch.stop;
@@ -69,7 +85,7 @@ Stove stove_of(const Study& study, std::size_t stove, const Library& library) {
     const std::vector<Override>& settings = study.variant_of(stove).settings;
     overrides.insert(overrides.end(), settings.begin(), settings.end());
     // The stove as filed stays as it is.
-    if (settings.empty() && study.variants.size() > 1)
+    if (settings.empty() && study.variant_of(stove).off.empty() && study.variants.size() > 1)
         return read_stove(file.text, file.name, overrides, library, file.read_file);
     for (const Follow& follow : study.follows)
         overrides.push_back(followed(

@@ -24,9 +24,11 @@ struct Vary {
 /// InputError: no such key, no range of it, no end.
 Vary parse_vary(std::string_view text);
 
-/// One stove of a study: what is set in it besides what its file says.
+/// One stove of a study: what is set in it besides what its file says, and how many standard
+/// deviations off what is uncertain is taken (`uncertain_inputs`, by name).
 struct Variant {
     std::vector<Override> settings;
+    std::vector<std::pair<std::string, double>> off = {};
 };
 
 /// Every combination of the values, the last key moving fastest; one variant without settings if
