@@ -5,6 +5,8 @@
 #include "cli/commands/compare_command.h"
 #include "cli/commands/draw_command.h"
 #include "cli/commands/exit_codes.h"
+#include "cli/commands/explain_command.h"
+#include "cli/commands/find_command.h"
 #include "cli/commands/list_command.h"
 #include "cli/commands/new_command.h"
 #include "cli/report/pending_file.h"
@@ -28,6 +30,8 @@ int run(int argc, char** argv) {
     app.footer(footer);
     add_burn_command(app);
     add_compare_command(app);
+    add_find_command(app);
+    add_explain_command(app);
     add_draw_command(app);
     add_new_command(app);
     add_list_command(app);

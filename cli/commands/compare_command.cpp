@@ -95,6 +95,7 @@ void add_compare_command(CLI::App& app) {
     CLI::App* command = app.add_subcommand(
         "compare", "Compare stoves: what a shorter riser, another barrel or flue would do");
     command->add_option("STOVE", options->files, "stove files; - reads standard input")->required();
+    add_grid_options(*command, options->study);
     add_study_options(*command, options->study);
     command
         ->add_option("--sample", options->sample,

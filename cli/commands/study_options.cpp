@@ -15,28 +15,32 @@
 namespace drawwell {
 
 void add_study_options(CLI::App& command, StudyOptions& options) {
-    const auto several = [&](const char* name, std::vector<std::string>& values, const char* help,
-                             const char* type) {
-        command.add_option(name, values, help)->allow_extra_args(false)->type_name(type);
-    };
-    several("--set", options.sets, "in all stoves, replace what the file says; may be repeated",
-            "KEY=VALUE");
-    several("--vary", options.varies,
-            "what differs: riser.top=500mm:900mm:50mm (from, to, step), riser.lining=board,bricks; "
-            "several make a grid of all their combinations",
-            "KEY=VALUES");
-    several("--follow", options.follows,
-            "what follows from it: 'plate.underside = riser.top + 45mm'; every height counts from "
-            "the tunnel floor",
-            "KEY=FORMULA");
+    command.add_option("--set", options.sets, "replace what the file says; may be repeated")
+        ->allow_extra_args(false)
+        ->type_name("KEY=VALUE");
+    command
+        .add_option("--follow", options.follows,
+                    "what follows from what changes: 'plate.underside = riser.top + 45mm'; every "
+                    "height counts from the tunnel floor")
+        ->allow_extra_args(false)
+        ->type_name("KEY=FORMULA");
     command.add_option("--for", options.duration, "how long a burn, e.g. 6h")->type_name("TIME");
     command.add_option("--threads", options.threads, "how many at a time; default: all cores")
         ->type_name("N");
+    command.add_flag("--quiet", options.quiet, "no table, no progress");
+}
+
+void add_grid_options(CLI::App& command, StudyOptions& options) {
+    command
+        .add_option("--vary", options.varies,
+                    "what differs: riser.top=500mm:900mm:50mm (from, to, step), "
+                    "riser.lining=board,bricks; several make a grid of all their combinations")
+        ->allow_extra_args(false)
+        ->type_name("KEY=VALUES");
     command.add_flag("--resume", options.resume,
                      "go on where a killed run of the same study stopped");
     command.add_flag("--force", options.force,
                      "begin anew over a study left unfinished; replace a file that is no result");
-    command.add_flag("--quiet", options.quiet, "no table, no progress");
 }
 
 Study begin_study(const std::vector<std::string>& files, const StudyOptions& options) {

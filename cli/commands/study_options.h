@@ -21,8 +21,10 @@ struct StudyOptions {
     bool resume = false, force = false, quiet = false;
 };
 
-/// Adds --set, --vary, --follow, --for, --threads, --resume, --force and --quiet.
+/// Adds --set, --follow, --for, --threads and --quiet.
 void add_study_options(CLI::App& command, StudyOptions& options);
+/// Adds --vary, --resume and --force, of a study whose rows are kept.
+void add_grid_options(CLI::App& command, StudyOptions& options);
 
 /// The study that they ask for, of these files (- reads standard input), without variants.
 /// FileError, InputError.

@@ -1,0 +1,172 @@
+#include "cli/commands/explain_command.h"
+
+#include <fmt/format.h>
+
+#include <CLI/CLI.hpp>
+#include <algorithm>
+#include <cmath>
+#include <iostream>
+#include <memory>
+
+#include "cli/commands/study_options.h"
+#include "cli/commands/watched_run.h"
+#include "cli/read/read_library.h"
+#include "cli/report/page_text.h"
+#include "cli/report/page_writer.h"
+#include "cli/study/condition.h"
+#include "cli/study/cure.h"
+#include "cli/study/sensitivity.h"
+#include "solver/errors.h"
+
+namespace drawwell {
+namespace {
+
+constexpr std::size_t longest_bar = 24;  // characters
+
+struct ExplainOptions {
+    std::string file, symptom;
+    std::vector<std::string> answers;
+    std::size_t rows = 8;
+    StudyOptions study;
+};
+
+/// A bar whose length is a share of the longest.
+std::string bar(double share) {
+    const auto length =
+        static_cast<std::size_t>(std::lround(std::abs(share) * static_cast<double>(longest_bar)));
+    std::string text;
+    for (std::size_t i = 0; i < std::max<std::size_t>(length, 1); ++i) text += "█";
+    return text;
+}
+
+std::string signed_number(double value, int decimals) {
+    const std::string text = show_number(value, decimals);
+    return text.front() == '-' ? text : "+" + text;
+}
+
+void tell_ranking(const std::vector<Influence>& influences, const Row& base,
+                  const Headline& headline, bool uncertain, std::size_t most, Page& page) {
+    std::vector<const Influence*> order = ranked(influences, base, headline.answer);
+    std::erase_if(order, [&](const Influence* each) { return each->uncertain != uncertain; });
+    if (order.size() > most) order.resize(most);
+    if (order.empty()) return;
+    page.heading(fmt::format(
+        "{}: {}", headline.heading,
+        uncertain ? "what is uncertain, one standard deviation more" : "dimensions, a tenth more"));
+    const double largest = std::abs(*change(*order.front(), base, headline.answer));
+    for (const Influence* each : order) {
+        const double by = *change(*each, base, headline.answer);
+        page.line(fmt::format("  {:<30} {:>8} {:<3} {}", each->input,
+                              signed_number(by, headline.decimals + 1), headline.unit,
+                              bar(by / largest)));
+    }
+}
+
+void explain(const ExplainOptions& options, const Study& study, const Library& library,
+             const Compute& compute) {
+    std::vector<Headline> answers;
+    for (const std::string& name : options.answers) {
+        check_answer(name);
+        answers.push_back(headline_of(name));
+    }
+    if (answers.empty())
+        for (const Headline& headline : headlines())
+            if (headline.answer != "draws" && headline.answer != "smoke_back_s")
+                answers.push_back(headline);
+    Study alone = study;
+    alone.variants = {Variant{}};
+    const Row base = compute(alone).front();
+    if (!base.error.empty()) throw InputError(base.error);
+    const std::vector<Influence> influences = influences_on(study, library, compute);
+    Page page(terminal_with_colour());
+    page.paragraph(
+        "How much each answer changes, others as they are. Half the difference between "
+        "more and less; where one of the two can't be built, the whole of the other.");
+    for (const Headline& headline : answers) {
+        tell_ranking(influences, base, headline, false, options.rows, page);
+        tell_ranking(influences, base, headline, true, options.rows, page);
+    }
+    std::cout << page.text();
+}
+
+/// The condition under which a symptom is gone: smoke_back_s = 0; any condition may be said.
+Condition cured_when(const std::string& symptom) {
+    if (symptom == "smoke_back_s" || symptom == "flue_wet_s")
+        return {symptom, Condition::Relation::at_most, 0};
+    if (symptom.find_first_of("<>=") == std::string::npos && symptom != "draws")
+        throw InputError("--cure " + symptom +
+                         ": say when it is cured, for example 'reserve_draw_min_pa >= 3'");
+    return parse_condition(symptom);
+}
+
+void cure(const std::string& symptom, const Study& study, const Library& library,
+          const Compute& compute) {
+    const Condition cured = cured_when(symptom);
+    Study tried = study;
+    tried.variants = {Variant{}};
+    const Stove stove = stove_of(tried, 0, library);
+    const std::vector<Remedy> remedies = remedies_for(stove);
+    for (const Remedy& remedy : remedies) tried.variants.push_back(remedy.variant);
+    const std::vector<Row> rows = compute(tried);
+    const Headline headline = headline_of(cured.answer);
+    Page page(terminal_with_colour());
+    const auto tell = [&](const std::string& what, const Row& row) {
+        const std::string answer =
+            row.error.empty() ? shown(row.answers, headline) +
+                                    (headline.unit.empty() ? "" : " " + std::string(headline.unit))
+                              : "can't be built";
+        const std::string spare =
+            row.error.empty() ? shown(row.answers, headline_of("reserve_draw_min_pa")) : "-";
+        const bool ends = row.error.empty() && margin(cured, row.answers) >= 0;
+        page.line(fmt::format("  {:<46} {:>12} {:>7} Pa  {}", what, answer, spare,
+                              ends ? "ends it" : ""));
+    };
+    page.heading("Single changes, the cheapest first");
+    page.line(fmt::format("  {:<46} {:>12} {:>10}", "", headline.heading, "spare draw"));
+    tell("as filed", rows[0]);
+    if (rows[0].error.empty() && margin(cured, rows[0].answers) >= 0)
+        page.paragraph("The stove as filed does not have it.");
+    for (std::size_t i = 0; i < remedies.size(); ++i) tell(remedies[i].what, rows[i + 1]);
+    page.paragraph(
+        "Each was tried by a run with all else as filed. What is cheapest is our guess; "
+        "a flue belongs to a licensed practitioner.");
+    std::cout << page.text();
+}
+
+}  // namespace
+
+void add_explain_command(CLI::App& app) {
+    const auto options = std::make_shared<ExplainOptions>();
+    CLI::App* command = app.add_subcommand(
+        "explain", "What each dimension does to the answers, and what cures a weak draw");
+    command->add_option("STOVE", options->file, "stove file; - reads standard input")->required();
+    command->add_option("--answer", options->answers, "which answers, by their names in --json")
+        ->allow_extra_args(false)
+        ->type_name("ANSWER");
+    command->add_option("--rows", options->rows, "how many lines for each; default 8")
+        ->type_name("N");
+    command
+        ->add_option("--cure", options->symptom,
+                     "instead: which single change ends smoke_back_s, or makes "
+                     "'reserve_draw_min_pa >= 3'")
+        ->type_name("SYMPTOM");
+    add_study_options(*command, options->study);
+    command->footer(
+        "Examples:\n"
+        "  drawwell explain kitchen.toml --answer plate_centre_max_c\n"
+        "  drawwell explain kitchen.toml --cure smoke_back_s\n");
+    command->callback([options] {
+        const Study study = begin_study({options->file}, options->study);
+        const Library library = read_library();
+        Journal none;
+        const Compute compute = [&](const Study& asked) {
+            return compute_rows(asked, library, none, options->study);
+        };
+        if (options->symptom.empty())
+            explain(*options, study, library, compute);
+        else
+            cure(options->symptom, study, library, compute);
+    });
+}
+
+}  // namespace drawwell
