@@ -9,6 +9,7 @@
 #include "cli/commands/exit_codes.h"
 #include "cli/commands/start_from.h"
 #include "cli/commands/stove_request.h"
+#include "cli/commands/study_options.h"
 #include "cli/commands/targets.h"
 #include "cli/commands/watched_run.h"
 #include "cli/read/resolved_text.h"
@@ -17,6 +18,7 @@
 #include "cli/report/page_text.h"
 #include "cli/report/write_csv.h"
 #include "cli/report/write_hdf5.h"
+#include "cli/study/likely.h"
 #include "models/burn.h"
 #include "solver/errors.h"
 
@@ -35,6 +37,9 @@ struct BurnOptions {
     bool quiet = false;
     std::string duration;
     std::string start;
+    std::size_t days = 0;
+    std::uint64_t seed = 1;
+    unsigned threads = 0;
 };
 
 struct Targets {
@@ -76,6 +81,25 @@ BurnOutcome compute(const RequestedStove& requested, const SavedState* from, boo
     return run_burn(requested.stove, requested.library, run.watch(), from);
 }
 
+/// The same stove on other days and fires.
+std::vector<Row> likely_days(const BurnOptions& options, const std::vector<Override>& duration,
+                             const Library& library) {
+    if (options.days == 0) return {};
+    if (!options.start.empty())
+        throw InputError("--likely begins cold: leave out --start-from, or --likely");
+    StudyOptions study_options;
+    study_options.sets = options.stove.sets;
+    study_options.threads = options.threads;
+    study_options.quiet = options.quiet;
+    Study study = begin_study({options.stove.file}, study_options);
+    study.sets.insert(study.sets.end(), duration.begin(), duration.end());
+    study.variants = {Variant{}};
+    study.days = options.days;
+    study.seed = options.seed;
+    Journal none;
+    return compute_rows(study, library, none, study_options);
+}
+
 void burn(const BurnOptions& options) {
     std::vector<Override> duration;
     if (!options.duration.empty())
@@ -113,8 +137,11 @@ void burn(const BurnOptions& options) {
 
     write_hdf5(targets.result, outcome.results, outcome.summary, record, &outcome.end_state);
     if (targets.csv) write_csv(*targets.csv, outcome.results);
-    if (options.json)
+    const std::vector<Row> days = likely_days(options, duration, requested.library);
+    if (options.json && days.empty())
         std::cout << json_summary(outcome.summary, record, targets.result);
+    else if (options.json)
+        std::cout << with_likely(json_summary(outcome.summary, record, targets.result), days);
     else if (!options.quiet) {
         PageFrame frame;
         frame.title = record.title;
@@ -124,6 +151,7 @@ void burn(const BurnOptions& options) {
         frame.files.emplace_back("result (HDF5)", targets.result);
         if (targets.csv) frame.files.emplace_back("table (CSV)", *targets.csv);
         std::cout << burn_page(outcome.summary, frame);
+        if (!days.empty()) std::cout << likely_page(days, frame.colour);
     }
 }
 
@@ -142,6 +170,16 @@ void add_burn_command(CLI::App& app) {
     command->add_flag("--json", options->json, "print the answers as JSON instead of the page");
     command->add_option("--for", options->duration, "how long a burn, e.g. 6h")->type_name("TIME");
     add_start_option(*command, options->start);
+    command
+        ->add_option("--likely", options->days,
+                     "besides, so many other days and fires, on which all that is uncertain is "
+                     "otherwise: what the answers likely are")
+        ->type_name("N");
+    command->add_option("--seed", options->seed, "of those days; default 1")->type_name("N");
+    command
+        ->add_option("--threads", options->threads,
+                     "how many of them at a time; default: all cores")
+        ->type_name("N");
     command->add_flag("--force", options->force, "replace a file that is no result of drawwell");
     command->add_flag("--quiet", options->quiet, "no page, no progress");
     command->footer(

@@ -16,6 +16,7 @@
 #include "cli/study/compare_files.h"
 #include "cli/study/compare_table.h"
 #include "cli/study/condition.h"
+#include "cli/study/likely.h"
 #include "solver/errors.h"
 
 namespace drawwell {
@@ -26,7 +27,7 @@ namespace fs = std::filesystem;
 struct CompareOptions {
     std::vector<std::string> files;
     StudyOptions study;
-    std::size_t sample = 0;
+    std::size_t sample = 0, days = 0;
     std::uint64_t seed = 1;
     std::string sort = "reserve_draw_min_pa", csv_file, output;
     std::vector<std::string> show;
@@ -54,7 +55,9 @@ void compare(const CompareOptions& options) {
     for (const std::string& answer : options.show) check_answer(answer);
     Study study = begin_study(options.files, options.study);
     study.variants = variants_of(options);
-    if (study.size() < 2)
+    study.days = options.days;
+    study.seed = options.seed;
+    if (study.stoves() < 2)
         throw InputError(
             "nothing to compare: name several stove files, or say what differs with --vary");
     const fs::path result =
@@ -67,7 +70,8 @@ void compare(const CompareOptions& options) {
     }
     Journal journal(journal_file(result, options.study));
     const Library library = read_library();
-    const std::vector<Row> rows = compute_rows(study, library, journal, options.study);
+    const std::vector<Row> days = compute_rows(study, library, journal, options.study);
+    const std::vector<Row> rows = study.days > 0 ? median_rows(study, days) : days;
     if (options.hdf5) write_compare_hdf5(result, study, rows);
     if (csv) write_whole(*csv, compare_csv(study, rows));
     if (options.json) {
@@ -80,6 +84,10 @@ void compare(const CompareOptions& options) {
         look.as_given = options.sort == "no";
         look.base = !options.study.varies.empty() && options.files.size() == 1;
         look.colour = terminal_with_colour();
+        if (study.days > 0)
+            look.below = [&](std::size_t stove, const Headline& headline) {
+                return range_text(days_of(study, days, stove), headline);
+            };
         std::cout << compare_table(study, rows, look);
     }
     journal.remove();
@@ -101,7 +109,12 @@ void add_compare_command(CLI::App& app) {
         ->add_option("--sample", options->sample,
                      "in place of a grid, so many stoves spread evenly over --vary KEY=FROM:TO")
         ->type_name("N");
-    command->add_option("--seed", options->seed, "of the sample; default 1")->type_name("N");
+    command
+        ->add_option("--likely", options->days,
+                     "each stove on so many days and fires, on which all that is uncertain is "
+                     "otherwise: medians, and below them what nine days of ten lie between")
+        ->type_name("N");
+    command->add_option("--seed", options->seed, "of sample and days; default 1")->type_name("N");
     command
         ->add_option("--sort", options->sort,
                      "answer by which stoves are sorted, after whether they draw; default "

@@ -174,6 +174,10 @@ std::string compare_table(const Study& study, const std::vector<Row>& rows,
                                 (best_row(rows, headline) == i ? "*" : ""));
         }
         grid.add(with(labels.of(study, i), std::move(cells)));
+        if (!look.below || failed(rows[i])) continue;
+        std::vector<std::string> under;
+        for (const Headline& headline : look.answers) under.push_back(look.below(i, headline));
+        grid.add(with(std::vector<std::string>(labels.size()), std::move(under)));
     }
     grid.put_on(page);
     page.line("");

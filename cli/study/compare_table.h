@@ -1,5 +1,6 @@
 #pragma once
 
+#include <functional>
 #include <string>
 #include <vector>
 
@@ -15,6 +16,8 @@ struct CompareLook {
     bool as_given = false;          // in the order of the study instead
     bool base = false;              // row 0 is the stove as filed, with which the others compare
     bool colour = false;
+    /// What stands under an answer of a stove; empty: nothing does.
+    std::function<std::string(std::size_t stove, const Headline& headline)> below = {};
 };
 
 /// Rows sorted by what matters: those that draw without smoke, those that draw, the rest; then by

@@ -38,7 +38,13 @@ Row median_row(std::span<const Row> days) {
             all.emplace_back(name, 2 * days_with(days, name) > days.size());
         else
             all.emplace_back(name, range.days > 0 ? Answer(range.median) : Answer());
+        if (kind && std::holds_alternative<double>(*kind) && range.days > 0) {
+            all.emplace_back(name + "_low", range.low);
+            all.emplace_back(name + "_high", range.high);
+        }
     }
+    all.emplace_back("draws_on_days", static_cast<double>(days_with(days, "draws")));
+    all.emplace_back("days", static_cast<double>(days.size()));
     median.answers = Answers(std::move(all));
     return median;
 }
@@ -72,6 +78,15 @@ std::span<const Row> days_of(const Study& study, const std::vector<Row>& rows, s
     return std::span(rows).subspan(stove * study.repeats(), study.repeats());
 }
 
+std::string range_text(std::span<const Row> days, const Headline& headline) {
+    if (headline.answer == "draws")
+        return fmt::format("{}/{}", days_with(days, "draws"), days.size());
+    const LikelyRange range = likely_range(days, headline.answer);
+    if (range.days == 0) return "";
+    return show_number(range.low, headline.decimals) + "-" +
+           show_number(range.high, headline.decimals);
+}
+
 std::string likely_page(std::span<const Row> days, bool colour) {
     Page page(colour);
     page.heading("Likely range");
@@ -93,16 +108,17 @@ std::string likely_page(std::span<const Row> days, bool colour) {
     return page.text();
 }
 
-std::string likely_json(std::span<const Row> days) {
-    nlohmann::ordered_json json;
-    json["days"] = days.size();
-    json["draws_on"] = days_with(days, "draws");
+std::string with_likely(const std::string& json, std::span<const Row> days) {
+    auto whole = nlohmann::ordered_json::parse(json);
+    auto& likely = whole["likely"];
+    likely["days"] = days.size();
+    likely["draws_on"] = days_with(days, "draws");
     for (const std::string& name : answer_names({days.begin(), days.end()})) {
         const LikelyRange range = likely_range(days, name);
         if (range.days > 0)
-            json[name] = {{"low", range.low}, {"median", range.median}, {"high", range.high}};
+            likely[name] = {{"low", range.low}, {"median", range.median}, {"high", range.high}};
     }
-    return json.dump(2);
+    return whole.dump(2) + "\n";
 }
 
 }  // namespace drawwell

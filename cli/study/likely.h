@@ -24,18 +24,23 @@ LikelyRange likely_range(std::span<const Row> days, std::string_view answer);
 /// Days of those rows on which something holds, `draws`.
 std::size_t days_with(std::span<const Row> days, std::string_view answer);
 
-/// A row for each stove of a study over days: its answers the medians, `draws` where it does on
-/// more than half of them; failed where all days did.
+/// A row for each stove of a study over days: its answers the medians, with `_low` and `_high`
+/// beside them; `draws` where it does on more than half of them, and on how many; failed where all
+/// days did.
 std::vector<Row> median_rows(const Study& study, const std::vector<Row>& rows);
 
 /// The rows of one stove's days.
 std::span<const Row> days_of(const Study& study, const std::vector<Row>& rows, std::size_t stove);
 
+/// What stands under a median in a table: `4.1-8.9`, of `draws` on how many days; empty where the
+/// answer is a word or never happened.
+std::string range_text(std::span<const Row> days, const Headline& headline);
+
 /// Lines under a burn's page: how often it draws, each headline's median and range.
 std::string likely_page(std::span<const Row> days, bool colour);
 
-/// The same as JSON members: `"plate_centre_max_c": {"low", "median", "high"}`, and `days`,
-/// `draws_on`.
-std::string likely_json(std::span<const Row> days);
+/// A burn's JSON with a member `likely` more: `days`, `draws_on`, and for each answer `low`,
+/// `median`, `high`.
+std::string with_likely(const std::string& json, std::span<const Row> days);
 
 }  // namespace drawwell
