@@ -83,7 +83,7 @@ BurnOutcome compute(const RequestedStove& requested, const SavedState* from, boo
 
 /// The same stove on other days and fires.
 std::vector<Row> likely_days(const BurnOptions& options, const std::vector<Override>& duration,
-                             const Library& library) {
+                             const RequestedStove& requested) {
     if (options.days == 0) return {};
     if (!options.start.empty())
         throw InputError("--likely begins cold: leave out --start-from, or --likely");
@@ -91,13 +91,14 @@ std::vector<Row> likely_days(const BurnOptions& options, const std::vector<Overr
     study_options.sets = options.stove.sets;
     study_options.threads = options.threads;
     study_options.quiet = options.quiet;
-    Study study = begin_study({options.stove.file}, study_options);
+    Study study = begin_study({}, study_options);
+    study.files.push_back(requested.file);
     study.sets.insert(study.sets.end(), duration.begin(), duration.end());
     study.variants = {Variant{}};
     study.days = options.days;
     study.seed = options.seed;
     Journal none;
-    return compute_rows(study, library, none, study_options);
+    return compute_rows(study, requested.library, none, study_options);
 }
 
 void burn(const BurnOptions& options) {
@@ -137,7 +138,7 @@ void burn(const BurnOptions& options) {
 
     write_hdf5(targets.result, outcome.results, outcome.summary, record, &outcome.end_state);
     if (targets.csv) write_csv(*targets.csv, outcome.results);
-    const std::vector<Row> days = likely_days(options, duration, requested.library);
+    const std::vector<Row> days = likely_days(options, duration, requested);
     if (options.json && days.empty())
         std::cout << json_summary(outcome.summary, record, targets.result);
     else if (options.json)

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <CLI/CLI.hpp>
+#include <algorithm>
 #include <cmath>
 #include <iostream>
 #include <memory>
@@ -10,6 +11,7 @@
 
 #include "cli/commands/study_options.h"
 #include "cli/commands/watched_run.h"
+#include "cli/read/keys.h"
 #include "cli/read/read_library.h"
 #include "cli/read/units.h"
 #include "cli/report/page_text.h"

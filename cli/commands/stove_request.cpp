@@ -50,7 +50,7 @@ RequestedStove read_requested(const StoveRequest& request, const std::vector<Ove
     overrides.insert(overrides.end(), more.begin(), more.end());
     RequestedStove requested;
     RunRecord& record = requested.record;
-    const StoveText file = read_stove_text(request.file);
+    const StoveText& file = requested.file = read_stove_text(request.file);
     record.stove_name = file.name;
     record.stove_text = file.text;
     requested.library = read_library();

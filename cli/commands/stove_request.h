@@ -23,6 +23,7 @@ struct StoveRequest {
 
 /// A stove with what it was read from.
 struct RequestedStove {
+    StoveText file;
     Library library;
     Stove stove;
     RunRecord record;

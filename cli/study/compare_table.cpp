@@ -53,9 +53,9 @@ std::size_t width_of(std::string_view text) {
 }
 
 /// Cells in columns, the first ones to the left and the others to the right.
-class Grid {
+class Cells {
   public:
-    explicit Grid(std::size_t left) : left_(left) {}
+    explicit Cells(std::size_t left) : left_(left) {}
     void add(std::vector<std::string> row) { rows_.push_back(std::move(row)); }
     void put_on(Page& page) const {
         std::vector<std::size_t> width;
@@ -124,7 +124,7 @@ void put_differences(Page& page, const Study& study, const std::vector<Row>& row
                      const std::vector<std::size_t>& order, const CompareLook& look,
                      const Labels& labels) {
     page.heading("Against the stove as filed");
-    Grid grid(labels.size());
+    Cells grid(labels.size());
     for (const std::size_t i : order) {
         if (i == 0 || failed(rows[i])) continue;
         std::vector<std::string> cells;
@@ -161,7 +161,7 @@ std::string compare_table(const Study& study, const std::vector<Row>& rows,
         headings.emplace_back(headline.heading);
         units.emplace_back(headline.unit);
     }
-    Grid grid(labels.size());
+    Cells grid(labels.size());
     grid.add(with(labels.head(), headings));
     grid.add(with(std::vector<std::string>(labels.size()), units));
     for (const std::size_t i : order) {

@@ -67,7 +67,8 @@ bool all_hold(const std::vector<Condition>& conditions, const Answers& answers) 
 void check_answer(std::string_view answer) {
     if (answer.find('/') != std::string_view::npos) return;
     std::vector<std::string> known;
-    for (const auto& [name, value] : Answers(Summary{}).all()) known.push_back(name);
+    const Answers of_any{Summary{}};
+    for (const auto& [name, value] : of_any.all()) known.push_back(name);
     if (std::find(known.begin(), known.end(), answer) == known.end())
         throw InputError(fmt::format("no answer is called {}{}; `drawwell burn --json` names all",
                                      answer, did_you_mean(answer, known)));
