@@ -158,8 +158,8 @@ std::string compare_table(const Study& study, const std::vector<Row>& rows,
 
     std::vector<std::string> headings, units;
     for (const Headline& headline : look.answers) {
-        headings.emplace_back(headline.heading);
-        units.emplace_back(headline.unit);
+        headings.push_back(std::string(headline.heading) + " ");
+        units.push_back(std::string(headline.unit) + " ");
     }
     Cells grid(labels.size());
     grid.add(with(labels.head(), headings));
@@ -171,12 +171,13 @@ std::string compare_table(const Study& study, const std::vector<Row>& rows,
         } else {
             for (const Headline& headline : look.answers)
                 cells.push_back(shown(rows[i].answers, headline) +
-                                (best_row(rows, headline) == i ? "*" : ""));
+                                (best_row(rows, headline) == i ? "*" : " "));
         }
         grid.add(with(labels.of(study, i), std::move(cells)));
         if (!look.below || failed(rows[i])) continue;
         std::vector<std::string> under;
-        for (const Headline& headline : look.answers) under.push_back(look.below(i, headline));
+        for (const Headline& headline : look.answers)
+            under.push_back(look.below(i, headline) + " ");
         grid.add(with(std::vector<std::string>(labels.size()), std::move(under)));
     }
     grid.put_on(page);

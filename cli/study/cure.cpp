@@ -69,7 +69,7 @@ void add_flue(const Stove& stove, std::vector<Remedy>& all) {
 
 void add_bypass(const Stove& stove, std::vector<Remedy>& all) {
     if (!stove.barrel || stove.bypass) return;
-    all.push_back({"a bypass from under the plate, open for the first 15 min",
+    all.push_back({"a bypass from under the plate, open for 15 min",
                    {{{"bypass.bore", length_text(0.1), ""},
                      {"schedule.bypass", "[[\"0 min\", \"open\"], [\"15 min\", \"shut\"]]", ""}}}});
 }

@@ -64,7 +64,7 @@ TEST_SUITE("models/uncertain_inputs") {
         library.day = {.outdoor = 5, .pressure = 0.01, .wood_moisture = 0.15};
         library.bed.wood_absorptivity.spread = 0.05;
         Stove stove = plain_stove();
-        stove.loads = {{.name = "a", .times = {60}, .moisture_wet_basis = 0.5}};
+        stove.loads.emplace_back().moisture_wet_basis = 0.5;
         for (const UncertainInput& input : uncertain_inputs(library, stove))
             input.set(6, library, stove);
         for (const auto& [name, material] : library.materials) CHECK(material.emissivity <= 1);

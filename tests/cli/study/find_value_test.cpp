@@ -8,7 +8,6 @@
 #include "tests/near.h"
 
 using namespace drawwell;
-using namespace drawwell::tests;
 
 namespace {
 

@@ -7,7 +7,6 @@
 #include "tests/near.h"
 
 using namespace drawwell;
-using namespace drawwell::tests;
 
 namespace {
 
