@@ -111,18 +111,14 @@ void cure(const std::string& symptom, const Study& study, const Library& library
     const Headline headline = headline_of(cured.answer);
     Page page(terminal_with_colour());
     const auto tell = [&](const std::string& what, const Row& row) {
-        const std::string answer =
-            row.error.empty() ? shown(row.answers, headline) +
-                                    (headline.unit.empty() ? "" : " " + std::string(headline.unit))
-                              : "can't be built";
-        const std::string spare =
-            row.error.empty() ? shown(row.answers, headline_of("reserve_draw_min_pa")) : "-";
-        const bool ends = row.error.empty() && margin(cured, row.answers) >= 0;
-        page.line(fmt::format("  {:<46} {:>12} {:>7} Pa  {}", what, answer, spare,
-                              ends ? "ends it" : ""));
+        const bool sound = row.error.empty();
+        const bool ends = sound && margin(cured, row.answers) >= 0;
+        page.line(fmt::format("  {:<52} {:>9} {:<3}{}", what,
+                              sound ? shown(row.answers, headline) : "can't be",
+                              sound ? headline.unit : "", ends ? " ends it" : ""));
     };
     page.heading("Single changes, the cheapest first");
-    page.line(fmt::format("  {:<46} {:>12} {:>10}", "", headline.heading, "spare draw"));
+    page.line(fmt::format("  {:<52} {:>9}", "", headline.heading));
     tell("as filed", rows[0]);
     if (rows[0].error.empty() && margin(cured, rows[0].answers) >= 0)
         page.paragraph("The stove as filed does not have it.");

@@ -149,7 +149,8 @@ void tell_shifts(const Quest& quest, const Found& found, const Study& study, con
         "It moves with what is least certain, one standard deviation of each, as far as "
         "the answer goes straight on:");
     for (std::size_t i = 0; i < std::min(told_inputs, shifts.size()); ++i)
-        page.row(shifts[i].second, (shifts[i].first < 0 ? "" : "+") + quest.shown(shifts[i].first));
+        page.line(fmt::format("  {:<36} {:>12}", shifts[i].second,
+                              (shifts[i].first < 0 ? "" : "+") + quest.shown(shifts[i].first)));
 }
 
 void tell_answers(const Row& row, Page& page) {
