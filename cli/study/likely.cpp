@@ -34,14 +34,14 @@ Row median_row(std::span<const Row> days) {
     for (const std::string& name : answer_names({days.begin(), days.end()})) {
         const LikelyRange range = likely_range(days, name);
         const Answer* kind = sound->answers.find(name);
-        if (kind && std::holds_alternative<bool>(*kind))
+        if (kind && std::holds_alternative<bool>(*kind)) {
             all.emplace_back(name, 2 * days_with(days, name) > days.size());
-        else
-            all.emplace_back(name, range.days > 0 ? Answer(range.median) : Answer());
-        if (kind && std::holds_alternative<double>(*kind) && range.days > 0) {
-            all.emplace_back(name + "_low", range.low);
-            all.emplace_back(name + "_high", range.high);
+            continue;
         }
+        all.emplace_back(name, range.days > 0 ? Answer(range.median) : Answer());
+        if (range.days == 0) continue;
+        all.emplace_back(name + "_low", range.low);
+        all.emplace_back(name + "_high", range.high);
     }
     all.emplace_back("draws_on_days", static_cast<double>(days_with(days, "draws")));
     all.emplace_back("days", static_cast<double>(days.size()));

@@ -39,8 +39,6 @@ TEST_SUITE("cli/study/follow") {
     TEST_CASE("a formula that can't be worked out is refused, and says which") {
         CHECK(refusal("plate.underside = riser.tup + 45mm").find("riser.top") != std::string::npos);
         CHECK(refusal("plate.underside = riser.top +").find("--follow plate.underside") == 0);
-        CHECK(refusal("plate.underside = riser.top / 0").find("no finite figure") !=
-              std::string::npos);
         CHECK(refusal("plate.underside = riser.top + 45 apples").find("apples") !=
               std::string::npos);
         CHECK(refusal("plate.underside = flue.attic.length").find("no figure") !=

@@ -52,8 +52,8 @@ TEST_SUITE("cli/study/likely") {
         }
         const std::vector<Row> medians = median_rows(study, rows);
         REQUIRE(medians.size() == 2);
-        CHECK(*medians[0].answers.number("reserve_draw_min_pa") == near(5.55, 1e-9));
-        CHECK(*medians[0].answers.number("reserve_draw_min_pa_high") == near(9.555, 1e-9));
+        CHECK(medians[0].answers.number("reserve_draw_min_pa").value() == near(5.55, 1e-9));
+        CHECK(medians[0].answers.number("reserve_draw_min_pa_high").value() == near(9.555, 1e-9));
         CHECK(medians[0].answers.number("draws") == 1);
         CHECK(medians[0].answers.number("draws_on_days") == 90);
         CHECK(medians[1].error == "too short");
