@@ -15,6 +15,8 @@
 namespace drawwell {
 namespace {
 
+constexpr double most_counted = 0.25;  // [-] of the band's bound, however wide the spread
+
 Stove stove_of(const Setup& setup, const Library& library) {
     std::vector<Override> overrides{parse_override("burn.reserve_every=0 s"),
                                     parse_override("burn.sustained_every=0 s")};
@@ -50,11 +52,13 @@ Comparison judged(const Band& band) {
                                      ? fmt::format("{:.4g}", band.low)
                                      : fmt::format("{:.4g} to {:.4g}", band.low, band.high);
     const auto& [value, spread] = band.figure;
+    const double bound = std::max(std::isinf(band.low) ? 0 : std::abs(band.low),
+                                  std::isinf(band.high) ? 0 : std::abs(band.high));
     const double outside = std::max({0.0, band.low - value, value - band.high});
     return {band.name,
             fmt::format("{}: {}, drawwell {:.4g} +- {:.2g}, outside by", band.metric, measured,
                         value, spread),
-            outside, spread};
+            outside, std::min(spread, most_counted * bound)};
 }
 
 }  // namespace

@@ -48,7 +48,8 @@ std::vector<Figure> with_spread(const Figures& figures);
 inline constexpr double unbounded = std::numeric_limits<double>::infinity();
 
 /// A figure beside the band that somebody measured, judged by how far it lies outside. What passes
-/// is a figure whose own spread reaches the band.
+/// is a figure whose own spread reaches the band, of which at most a quarter of the band's larger
+/// bound counts: a figure may not hold by knowing nothing.
 struct Band {
     std::string name;    // of the case
     std::string metric;  // what it is, and its unit: `lid [degC]`

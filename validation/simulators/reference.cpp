@@ -56,7 +56,7 @@ Reference read_reference(const std::string& name) {
         reference.names.push_back(head);
         reference.values.push_back(numbers(line));
         if (reference.values.back().size() != reference.at.size())
-            throw InputError(name + "/reference.csv: " + head + " has another number of values");
+            throw InputError(head.append(" has another number of values than times in its case"));
     }
     return reference;
 }
