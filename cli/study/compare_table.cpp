@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <limits>
 #include <numeric>
+#include <optional>
+#include <set>
 
 #include "cli/read/keys.h"
 #include "cli/report/page_text.h"
@@ -32,17 +34,18 @@ double merit(const Row& row, const Headline& headline) {
     return headline.better == Better::less ? -*value : *value;
 }
 
-/// The row whose answer is best among those that draw; none where all are alike.
-std::optional<std::size_t> best_row(const std::vector<Row>& rows, const Headline& headline) {
+/// The best of a column among the stoves that draw, as it is shown; none where all are alike.
+std::optional<std::string> best_of(const std::vector<Row>& rows, const Headline& headline) {
     if (headline.better == Better::neither) return {};
-    std::optional<std::size_t> best;
-    bool alike = true;
-    for (std::size_t i = 0; i < rows.size(); ++i) {
-        if (draw_rank(rows[i]) > 1 || !rows[i].answers.number(headline.answer)) continue;
-        if (best && merit(rows[i], headline) != merit(rows[*best], headline)) alike = false;
-        if (!best || merit(rows[i], headline) > merit(rows[*best], headline)) best = i;
+    const Row* best = nullptr;
+    std::set<std::string> seen;
+    for (const Row& row : rows) {
+        if (draw_rank(row) > 1 || !row.answers.number(headline.answer)) continue;
+        seen.insert(shown(row.answers, headline));
+        if (!best || merit(row, headline) > merit(*best, headline)) best = &row;
     }
-    return alike ? std::nullopt : best;
+    if (seen.size() < 2) return {};
+    return shown(best->answers, headline);
 }
 
 /// Width on a terminal: letters, not bytes.
@@ -157,9 +160,11 @@ std::string compare_table(const Study& study, const std::vector<Row>& rows,
     const std::vector<std::size_t> order = sorted_rows(rows, look);
 
     std::vector<std::string> headings, units;
+    std::vector<std::optional<std::string>> best;
     for (const Headline& headline : look.answers) {
         headings.push_back(std::string(headline.heading) + " ");
         units.push_back(std::string(headline.unit) + " ");
+        best.push_back(best_of(rows, headline));
     }
     Cells grid(labels.size());
     grid.add(with(labels.head(), headings));
@@ -169,9 +174,10 @@ std::string compare_table(const Study& study, const std::vector<Row>& rows,
         if (failed(rows[i])) {
             cells.emplace_back(rows[i].done ? "failed" : "not done");
         } else {
-            for (const Headline& headline : look.answers)
-                cells.push_back(shown(rows[i].answers, headline) +
-                                (best_row(rows, headline) == i ? "*" : " "));
+            for (std::size_t a = 0; a < look.answers.size(); ++a) {
+                const std::string text = shown(rows[i].answers, look.answers[a]);
+                cells.push_back(text + (draw_rank(rows[i]) < 2 && best[a] == text ? "*" : " "));
+            }
         }
         grid.add(with(labels.of(study, i), std::move(cells)));
         if (!look.below || failed(rows[i])) continue;
