@@ -22,7 +22,7 @@ TEST_SUITE("heavy") {
     TEST_CASE("a lid of 8 mm heated in its middle dishes rather than staying flat") {
         const auto found = with_spread(figures);
         // Negative: its middle is lower than its rim.
-        compare_band({name, "bow in a rim that can't grow [mm]", -10, -0.5, found[1]});
-        show_band({name, "bow of a lid that slides on its rim [mm]", -10, -0.5, found[0]});
+        compare_band({name, "bow in a rim that can't grow [mm]", -unbounded, -0.5, found[1]});
+        show_band({name, "bow of a lid that slides on its rim [mm]", -unbounded, -0.5, found[0]});
     }
 }
