@@ -6,6 +6,7 @@
 #include "cli/commands/exit_codes.h"
 #include "cli/commands/list_command.h"
 #include "cli/commands/new_command.h"
+#include "cli/commands/sheet_command.h"
 #include "cli/report/pending_file.h"
 #include "solver/errors.h"
 
@@ -27,6 +28,7 @@ int run(int argc, char** argv) {
     app.footer(footer);
     add_burn_command(app);
     add_draw_command(app);
+    add_sheet_command(app);
     add_new_command(app);
     add_list_command(app);
     if (argc < 2) {

@@ -183,9 +183,16 @@ struct Burn {
     double refine = 1;             // [-] multiplies the number of cells everywhere
 };
 
+/// What a sheet to build from says of itself; nothing of it is computed with.
+struct SheetHead {
+    std::string author, date;    // as written; empty: not said
+    std::string mark = "drawn";  // drawn, built or measured: what its dimensions are worth
+};
+
 /// What a stove file says, in SI. Parts that are absent are not in the gas's way.
 struct Stove {
     std::string title;
+    std::optional<SheetHead> sheet;
     std::optional<Feed> feed;
     std::optional<Tunnel> tunnel;
     std::optional<Port> port;

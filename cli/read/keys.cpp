@@ -34,9 +34,9 @@ std::vector<Key> make_keys() {
                            .fallback = "none",
                            .help = "what you call the stove",
                            .field = fields::own<&Stove::title>}};
-    for (auto part : {firebox_keys, riser_keys, pot_keys, griddle_keys, oven_tube_keys, window_keys,
-                      grid_keys, air_channel_keys, bell_keys, damp_keys, flue_keys, wood_keys,
-                      schedule_keys, site_keys, burn_keys}) {
+    for (auto part : {sheet_keys, firebox_keys, riser_keys, pot_keys, griddle_keys, oven_tube_keys,
+                      window_keys, grid_keys, air_channel_keys, bell_keys, damp_keys, flue_keys,
+                      wood_keys, schedule_keys, site_keys, burn_keys}) {
         const std::vector<Key> more = part();
         keys.insert(keys.end(), more.begin(), more.end());
     }

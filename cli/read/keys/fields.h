@@ -80,6 +80,7 @@ Field fitted(StoveDraft& draft, std::string_view name, bool create) {
 namespace drawwell {
 
 // The keys part by part; each list stands in the file of its name.
+std::vector<Key> sheet_keys();
 std::vector<Key> firebox_keys();
 std::vector<Key> riser_keys();
 std::vector<Key> pot_keys();
