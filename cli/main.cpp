@@ -9,6 +9,7 @@
 #include "cli/commands/find_command.h"
 #include "cli/commands/list_command.h"
 #include "cli/commands/new_command.h"
+#include "cli/commands/sheet_command.h"
 #include "cli/report/pending_file.h"
 #include "solver/errors.h"
 
@@ -33,6 +34,7 @@ int run(int argc, char** argv) {
     add_find_command(app);
     add_explain_command(app);
     add_draw_command(app);
+    add_sheet_command(app);
     add_new_command(app);
     add_list_command(app);
     if (argc < 2) {

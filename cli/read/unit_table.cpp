@@ -31,6 +31,7 @@ constexpr std::array units{
     Unit{"cm2", area, 1e-4},
     Unit{"m2", area, 1},
     Unit{"in2", area, inch* inch},
+    Unit{"ft2", area, 144 * inch* inch, 0, false},
     Unit{"mm²", area, 1e-6, 0, false},
     Unit{"cm²", area, 1e-4, 0, false},
     Unit{"m²", area, 1, 0, false},

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numeric>
 #include <vector>
 
 #include "cli/read/nearest.h"
@@ -175,6 +176,28 @@ std::string format_quantity(double value, Quantity quantity) {
 std::string show_quantity(double value, Quantity quantity, int digits) {
     const Unit& unit = usual_unit(value, quantity);
     return join(fmt::format("{:.{}g}", from_si(value, unit), digits), unit);
+}
+
+double number_in(double value, std::string_view unit, Quantity quantity) {
+    return from_si(value, find_unit(unit, quantity));
+}
+
+std::string show_inches(double length) {
+    constexpr long parts = 16, foot = 12 * parts;
+    if (length < 0) return "-" + show_inches(-length);
+    const double inches = from_si(length, find_unit("in", Quantity::length));
+    if (inches > 0 && inches < 0.125) return fmt::format("{:.3f} in", inches);
+    const long sixteenths = std::lround(inches * parts);
+    const long divisor = std::gcd(sixteenths % parts, parts);
+    const auto text = [&](long count) {
+        const long whole = count / parts, rest = count % parts;
+        if (rest == 0) return fmt::format("{} in", whole);
+        return fmt::format("{}{}/{} in", whole > 0 ? fmt::format("{} ", whole) : "", rest / divisor,
+                           parts / divisor);
+    };
+    if (sixteenths < 10 * foot) return text(sixteenths);
+    const std::string inch = sixteenths % foot < parts && sixteenths % parts != 0 ? "0 " : "";
+    return fmt::format("{} ft {}{}", sixteenths / foot, inch, text(sixteenths % foot));
 }
 
 double to_celsius(double kelvin) {

@@ -42,6 +42,14 @@ std::string format_quantity(double value, Quantity quantity);
 /// The same, rounded to `digits` significant digits for people.
 std::string show_quantity(double value, Quantity quantity, int digits = 4);
 
+/// A length to the nearest sixteenth of an inch, as a folding rule has it: "7 1/16 in"; from ten
+/// feet on "18 ft 0 9/16 in". Sheet under an eighth in thousandths, as it is sold: "0.047 in".
+std::string show_inches(double length);
+
+/// An SI value as a number of a unit from the table: number_in(0.0254, "in", Quantity::length)
+/// is 1.
+double number_in(double value, std::string_view unit, Quantity quantity);
+
 /// SI values as numbers of the unit named, for files and pages that name it beside them.
 double to_celsius(double kelvin);
 double to_millimetres(double metres);

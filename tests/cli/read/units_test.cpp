@@ -131,4 +131,28 @@ TEST_SUITE("cli/read/units") {
         CHECK(format_quantity(480, Quantity::time) == "8 min");
         CHECK(format_quantity(10800, Quantity::time) == "3 h");
     }
+
+    TEST_CASE("inches are shown in sixteenths, cancelled down, as a rule has them") {
+        CHECK(show_inches(0.0254) == "1 in");
+        CHECK(show_inches(0.180) == "7 1/16 in");  // 7.087
+        CHECK(show_inches(0.0127) == "1/2 in");
+        CHECK(show_inches(0.0254 * (3 + 31.6 / 32)) == "4 in");
+        CHECK(show_inches(0) == "0 in");
+        CHECK(show_inches(-0.032) == "-1 1/4 in");  // 1.260
+    }
+
+    TEST_CASE("sheet is shown in thousandths of an inch and a flue in feet") {
+        CHECK(show_inches(0.0012) == "0.047 in");
+        CHECK(show_inches(5.5) == "18 ft 0 9/16 in");  // 216.535
+        CHECK(show_inches(0.3048 * 10) == "10 ft 0 in");
+        CHECK(show_inches(0.3048 * 9.99) == "119 7/8 in");
+    }
+
+    TEST_CASE("no length is shown further off than half of a sixteenth") {
+        for (int i = 130; i < 3000; ++i) {
+            const double length = i * 0.001237;
+            const double shown = parse_quantity(show_inches(length), Quantity::length);
+            CHECK(std::abs(shown - length) <= 0.0254 / 32 + 1e-9);
+        }
+    }
 }
