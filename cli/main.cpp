@@ -4,8 +4,10 @@
 #include "cli/commands/burn_command.h"
 #include "cli/commands/draw_command.h"
 #include "cli/commands/exit_codes.h"
+#include "cli/commands/export_command.h"
 #include "cli/commands/list_command.h"
 #include "cli/commands/new_command.h"
+#include "cli/commands/plot_command.h"
 #include "cli/report/pending_file.h"
 #include "solver/errors.h"
 
@@ -27,6 +29,8 @@ int run(int argc, char** argv) {
     app.footer(footer);
     add_burn_command(app);
     add_draw_command(app);
+    add_export_command(app);
+    add_plot_command(app);
     add_new_command(app);
     add_list_command(app);
     if (argc < 2) {
