@@ -8,6 +8,7 @@
 #include "cli/commands/list_command.h"
 #include "cli/commands/new_command.h"
 #include "cli/commands/plot_command.h"
+#include "cli/commands/report_command.h"
 #include "cli/report/pending_file.h"
 #include "solver/errors.h"
 
@@ -29,6 +30,7 @@ int run(int argc, char** argv) {
     app.footer(footer);
     add_burn_command(app);
     add_draw_command(app);
+    add_report_command(app);
     add_export_command(app);
     add_plot_command(app);
     add_new_command(app);
