@@ -6,9 +6,12 @@
 #include "cli/commands/draw_command.h"
 #include "cli/commands/exit_codes.h"
 #include "cli/commands/explain_command.h"
+#include "cli/commands/export_command.h"
 #include "cli/commands/find_command.h"
 #include "cli/commands/list_command.h"
 #include "cli/commands/new_command.h"
+#include "cli/commands/plot_command.h"
+#include "cli/commands/report_command.h"
 #include "cli/commands/sheet_command.h"
 #include "cli/report/pending_file.h"
 #include "solver/errors.h"
@@ -35,6 +38,9 @@ int run(int argc, char** argv) {
     add_explain_command(app);
     add_draw_command(app);
     add_sheet_command(app);
+    add_report_command(app);
+    add_export_command(app);
+    add_plot_command(app);
     add_new_command(app);
     add_list_command(app);
     if (argc < 2) {

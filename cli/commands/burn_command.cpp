@@ -7,6 +7,7 @@
 #include <optional>
 
 #include "cli/commands/exit_codes.h"
+#include "cli/commands/report_command.h"
 #include "cli/commands/start_from.h"
 #include "cli/commands/stove_request.h"
 #include "cli/commands/study_options.h"
@@ -16,6 +17,7 @@
 #include "cli/report/json_summary.h"
 #include "cli/report/page.h"
 #include "cli/report/page_text.h"
+#include "cli/report/web/report_page.h"
 #include "cli/report/write_csv.h"
 #include "cli/report/write_hdf5.h"
 #include "cli/study/likely.h"
@@ -31,7 +33,9 @@ struct BurnOptions {
     StoveRequest stove;
     std::string output;
     std::string csv_file;
+    std::string report_file;
     bool csv = false;
+    bool report = false;
     bool json = false;
     bool force = false;
     bool quiet = false;
@@ -44,7 +48,7 @@ struct BurnOptions {
 
 struct Targets {
     fs::path result;
-    std::optional<fs::path> csv;
+    std::optional<fs::path> csv, report;
 };
 
 /// `run.h5` becomes `run.partial.h5`.
@@ -72,6 +76,10 @@ Targets find_targets(const BurnOptions& options) {
     if (options.csv) {
         targets.csv = table_target(options.csv_file, targets.result);
         check_target(*targets.csv, is_drawwell_csv(*targets.csv), options.force);
+    }
+    if (options.report) {
+        targets.report = page_target(options.report_file, targets.result);
+        check_target(*targets.report, is_drawwell_page(*targets.report), options.force);
     }
     return targets;
 }
@@ -138,6 +146,7 @@ void burn(const BurnOptions& options) {
 
     write_hdf5(targets.result, outcome.results, outcome.summary, record, &outcome.end_state);
     if (targets.csv) write_csv(*targets.csv, outcome.results);
+    if (targets.report) write_report(*targets.report, {targets.result.string()});
     const std::vector<Row> days = likely_days(options, duration, requested);
     if (options.json && days.empty())
         std::cout << json_summary(outcome.summary, record, targets.result);
@@ -151,6 +160,7 @@ void burn(const BurnOptions& options) {
         frame.colour = terminal_with_colour();
         frame.files.emplace_back("result (HDF5)", targets.result);
         if (targets.csv) frame.files.emplace_back("table (CSV)", *targets.csv);
+        if (targets.report) frame.files.emplace_back("report page (HTML)", *targets.report);
         std::cout << burn_page(outcome.summary, frame);
         if (!days.empty()) std::cout << likely_page(days, frame.colour);
     }
@@ -168,6 +178,10 @@ void add_burn_command(CLI::App& app) {
     CLI::Option* csv = command->add_option(
         "--csv", options->csv_file, "also write the series as a table; default: beside the result");
     csv->expected(0, 1)->type_name("[FILE]");
+    CLI::Option* page = command->add_option("--report", options->report_file,
+                                            "also write a page for a browser (HTML); default: "
+                                            "beside the result");
+    page->expected(0, 1)->type_name("[FILE]");
     command->add_flag("--json", options->json, "print the answers as JSON instead of the page");
     command->add_option("--for", options->duration, "how long a burn, e.g. 6h")->type_name("TIME");
     add_start_option(*command, options->start);
@@ -190,7 +204,8 @@ void add_burn_command(CLI::App& app) {
         "  drawwell burn kitchen.toml --set 'flue.stack.length=3 m' -o higher.h5\n"
         "  drawwell burn kitchen.toml --start-from kitchen.h5 --for 1h -o later.h5\n"
         "      goes on where kitchen.h5 ended: hot walls, embers and half-burnt wood in it\n");
-    command->callback([options, csv] {
+    command->callback([options, csv, page] {
+        options->report = page->count() > 0;
         options->csv = csv->count() > 0;
         burn(*options);
     });

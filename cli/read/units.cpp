@@ -221,5 +221,14 @@ double to_megajoules(double joules) {
 double to_percent(double share) {
     return share * 1e2;
 }
+double from_celsius(double celsius) {
+    return celsius + constants::ice_point;
+}
+double from_minutes(double minutes) {
+    return minutes * 60;
+}
+double from_megajoules(double megajoules) {
+    return megajoules * 1e6;
+}
 
 }  // namespace drawwell

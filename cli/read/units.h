@@ -59,4 +59,9 @@ double to_kilowatts(double watts);
 double to_megajoules(double joules);
 double to_percent(double share);
 
+/// Such numbers back in SI.
+double from_celsius(double celsius);
+double from_minutes(double minutes);
+double from_megajoules(double megajoules);
+
 }  // namespace drawwell

@@ -15,9 +15,6 @@
 namespace drawwell {
 namespace {
 
-constexpr std::string_view opening =
-    "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"800\" height=\"500\" "
-    "viewBox=\"0 0 800 500\" role=\"img\"";
 constexpr std::string_view origin = "<metadata>drawn by drawwell " DRAWWELL_VERSION "</metadata>";
 constexpr std::string_view origin_start = "<metadata>drawn by drawwell ";
 
@@ -44,6 +41,14 @@ std::pair<double, double> usable(double least, double most) {
     const double middle = least + (most - least) / 2;
     const double half = middle == 0 ? 1 : std::abs(middle) / 10;
     return {middle - half, middle + half};
+}
+
+/// How a figure begins, or a part of one.
+std::string opening(double y, double tall) {
+    return fmt::format(
+        "<svg xmlns=\"http://www.w3.org/2000/svg\"{} width=\"{}\" height=\"{}\" viewBox=\"0 0 {} "
+        "{}\" role=\"img\"",
+        y > 0 ? fmt::format(" y=\"{}\"", y) : std::string(), width, tall, width, tall);
 }
 
 std::string shape_svg(ChartPoint at, ChartMark shape, std::string_view colour) {
@@ -266,15 +271,27 @@ std::string Chart::placed_labels() const {
     return leaders + texts;
 }
 
-std::string Chart::svg() const {
+std::string Chart::svg(double y) const {
     return fmt::format(
         "{}>\n{}\n<title>{}</title>\n<desc>{}</desc>\n<defs><clipPath id=\"plot\"><rect x=\"{}\" "
         "y=\"{}\" width=\"{}\" height=\"{}\"/></clipPath></defs>\n<rect width=\"{}\" "
         "height=\"{}\" fill=\"#ffffff\"/>\n<g font-family=\"DejaVu Sans, Verdana, Arial, "
         "sans-serif\">\n{}{}{}{}{}{}</g>\n</svg>\n",
-        opening, origin, escaped(title_), escaped(description_), left, top, right - left,
-        bottom - top, width, height_in_all, behind_, lines_, around_, marks_,
+        opening(y, height_in_all), origin, escaped(title_), escaped(description_), left, top,
+        right - left, bottom - top, width, height_in_all, behind_, lines_, around_, marks_,
         text_svg({left, 28}, title_, ink, title_text, Anchor::start), placed_labels());
+}
+
+std::string stacked_svg(const std::vector<Chart>& charts) {
+    if (charts.size() == 1) return charts.front().svg();
+    std::string figure = opening(0, height_in_all * static_cast<double>(charts.size())) + ">\n" +
+                         std::string(origin) + "\n";
+    double y = 0;
+    for (const Chart& chart : charts) {
+        figure += chart.svg(y);
+        y += height_in_all;
+    }
+    return figure + "</svg>\n";
 }
 
 bool is_drawwell_chart(const std::filesystem::path& file) {

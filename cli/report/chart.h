@@ -51,7 +51,8 @@ class Chart {
     void key_mark(ChartMark shape, std::string_view colour, std::string_view text);
     void key_band(std::string_view colour, std::string_view text);
 
-    std::string svg() const;
+    /// The figure; `y` [pixels]: how far down it stands in one that holds it.
+    std::string svg(double y = 0) const;
 
   private:
     struct Label {
@@ -75,6 +76,9 @@ class Chart {
     double key_x_, key_y_;
     double margin_x_, margin_y_;
 };
+
+/// Figures one below the other as one SVG.
+std::string stacked_svg(const std::vector<Chart>& charts);
 
 /// Whether the file is a figure that this program drew, hence may be replaced.
 bool is_drawwell_chart(const std::filesystem::path& file);

@@ -21,8 +21,9 @@ constexpr double residual_limit = 1e-3;  // [-] above it the books do not balanc
 constexpr double worth_a_line = 0.01;    // [-] share of the heat below which it is left out
 
 void write_bands(Page& page, std::string_view label, const CookingTime& time) {
-    page.line(fmt::format("  {:<24}{:>8.0f}{:>9.0f}{:>9.0f}{:>9.0f}", label, to_minutes(time.warm),
-                          to_minutes(time.simmer), to_minutes(time.fry), to_minutes(time.sear)));
+    page.aligned(label,
+                 fmt::format("{:>8.0f}{:>9.0f}{:>9.0f}{:>9.0f}", to_minutes(time.warm),
+                             to_minutes(time.simmer), to_minutes(time.fry), to_minutes(time.sear)));
 }
 
 std::string bow_text(const Summary& summary) {
@@ -51,10 +52,10 @@ void write_plate(Page& page, const Summary& summary) {
     if (summary.plate_bow_low && summary.plate_bow_high && summary.plate_bow_time)
         page.row("bow by heat", bow_text(summary));
     if (!summary.plate_best_ring && !summary.plate_pot) return;
-    page.line(fmt::format("  {:<24}{:>8}{:>9}{:>9}{:>9}", "minutes in each band", "warm", "simmer",
-                          "fry", "sear"));
-    page.line(fmt::format("  {:<24}{:>8}{:>9}{:>9}{:>9}", "(°C)", "60-120", "120-175", "175-230",
-                          "over 230"));
+    page.aligned("minutes in each band",
+                 fmt::format("{:>8}{:>9}{:>9}{:>9}", "warm", "simmer", "fry", "sear"));
+    page.aligned("(°C)",
+                 fmt::format("{:>8}{:>9}{:>9}{:>9}", "60-120", "120-175", "175-230", "over 230"));
     if (summary.plate_best_ring) {
         std::string label = "best ring";
         if (summary.plate_best_ring_radius)
@@ -103,7 +104,8 @@ void write_heat(Page& page, const Summary& summary, double duration) {
         if (std::abs(to_megajoules(heat)) < 0.05) heat = 0;  // no "-0.0"
         std::string value = fmt::format("{:6.1f} MJ", to_megajoules(heat));
         if (given > 0) value += fmt::format("  {:4.0f} %", to_percent(heat / given));
-        page.line(fmt::format("  {:<24}{}{}{}", label, value, more.empty() ? "" : "  ", more));
+        if (!more.empty()) value += "  " + std::string(more);
+        page.aligned(label, value);
     };
     const auto steady = [&](double heat) {
         return duration > 0 ? fmt::format("{:.1f} kW on average", to_kilowatts(heat / duration))
@@ -165,8 +167,7 @@ void write_books(Page& page, const Summary& summary) {
 
 }  // namespace
 
-std::string burn_page(const Summary& summary, const PageFrame& frame) {
-    Page page(frame.colour);
+void write_answers(Page& page, const Summary& summary, const PageFrame& frame) {
     page.line(fmt::format("{}{}{}{}", frame.title, frame.title.empty() ? "" : ", ",
                           show_duration(frame.duration),
                           frame.begun_from.empty() ? " from lighting" : ""));
@@ -191,6 +192,11 @@ std::string burn_page(const Summary& summary, const PageFrame& frame) {
     // Paths are not broken: they are copied.
     for (const auto& [meaning, path] : frame.files)
         page.line(fmt::format("  {:<24}{}", meaning, path.string()));
+}
+
+std::string burn_page(const Summary& summary, const PageFrame& frame) {
+    Page page(frame.colour);
+    write_answers(page, summary, frame);
     return page.text();
 }
 

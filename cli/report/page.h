@@ -5,6 +5,7 @@
 #include <utility>
 #include <vector>
 
+#include "cli/report/page_writer.h"
 #include "models/summary.h"
 
 namespace drawwell {
@@ -22,5 +23,8 @@ struct PageFrame {
 /// The answers of a burn as a page for the person who builds the stove: 80 columns, the verdict
 /// first, then draw, cooking, heat, cautions, whether the books balance, and where the files are.
 std::string burn_page(const Summary& summary, const PageFrame& frame);
+
+/// The same, block by block.
+void write_answers(Page& page, const Summary& summary, const PageFrame& frame);
 
 }  // namespace drawwell

@@ -2,8 +2,17 @@
 
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace drawwell {
+
+/// What a page is made of, for those who set it in another way than as plain text.
+struct PageBlock {
+    enum class Kind { heading, row, aligned, paragraph, point, line, verdict };
+    Kind kind = Kind::line;
+    std::string label, text;
+    bool good = true;  // a verdict
+};
 
 /// Builds a page of `page_width` columns from headings, labelled rows and sentences.
 class Page {
@@ -13,18 +22,23 @@ class Page {
 
     void heading(std::string_view text);
     void row(std::string_view label, std::string_view value);
+    /// The same with blanks as they are, so that figures stand below each other.
+    void aligned(std::string_view label, std::string_view value);
     void paragraph(std::string_view text);
     void point(std::string_view text);
     /// Text as it is, never broken.
     void line(std::string_view text);
     void verdict(std::string_view text, bool good);
     const std::string& text() const { return text_; }
+    /// All of it, in order.
+    const std::vector<PageBlock>& blocks() const { return blocks_; }
 
   private:
     std::string marked(std::string text, std::string_view code) const;
 
     bool colour_;
     std::string text_;
+    std::vector<PageBlock> blocks_;
 };
 
 }  // namespace drawwell

@@ -67,6 +67,16 @@ void write_whole(const std::filesystem::path& target, std::string_view text) {
     pending.commit();
 }
 
+void require_readable(const std::filesystem::path& file) {
+    std::error_code ignored;
+    if (std::filesystem::is_directory(file, ignored))
+        throw FileError("cannot read " + file.string() + " (it is a folder)");
+    errno = 0;
+    if (!std::ifstream(file, std::ios::binary).is_open())
+        throw FileError("cannot read " + file.string() + " (" +
+                        std::generic_category().message(errno) + ")");
+}
+
 void check_writable(const std::filesystem::path& target) {
     const PendingFile probe(target);
 }

@@ -34,6 +34,9 @@ class PendingFile {
 /// Writes a text; the file replaces an earlier one only when it is whole. FileError.
 void write_whole(const std::filesystem::path& target, std::string_view text);
 
+/// FileError unless the file can be opened for reading.
+void require_readable(const std::filesystem::path& file);
+
 /// FileError unless a file of that name could be written now; leaves nothing behind.
 void check_writable(const std::filesystem::path& target);
 

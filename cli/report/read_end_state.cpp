@@ -2,10 +2,7 @@
 
 #include <H5Cpp.h>
 
-#include <cerrno>
 #include <cmath>
-#include <fstream>
-#include <system_error>
 #include <vector>
 
 #include "cli/report/end_state_fields.h"
@@ -100,16 +97,6 @@ SavedState read_state(const H5::Group& group) {
         for (std::size_t i = 0; i < row.size(); ++i) field.set(state.left[i], row[i]);
     }
     return state;
-}
-
-void require_readable(const std::filesystem::path& file) {
-    std::error_code ignored;
-    if (std::filesystem::is_directory(file, ignored))
-        throw FileError("cannot read " + file.string() + " (it is a folder)");
-    errno = 0;
-    if (!std::ifstream(file, std::ios::binary).is_open())
-        throw FileError("cannot read " + file.string() + " (" +
-                        std::generic_category().message(errno) + ")");
 }
 
 }  // namespace

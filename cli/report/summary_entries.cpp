@@ -24,13 +24,11 @@ Value before(const Summary& summary, double ColdStart::*figure) {
 }
 
 Value limit_name(const std::optional<Limit>& limit) {
-    constexpr std::array<std::string_view, 3> names{"short_push", "lasting_push", "exchange"};
-    return limit ? Value(names[static_cast<std::size_t>(*limit)]) : Value();
+    return limit ? Value(limit_words[static_cast<std::size_t>(*limit)]) : Value();
 }
 
 Value leaning_name(const std::optional<ColdStart>& start) {
-    constexpr std::array<std::string_view, 3> names{"falls", "stands", "rises"};
-    return start ? Value(names[static_cast<std::size_t>(start->leaning)]) : Value();
+    return start ? Value(leaning_words[static_cast<std::size_t>(start->leaning)]) : Value();
 }
 
 void add_bands(std::vector<SummaryEntry>& entries, const std::array<std::string_view, 4>& keys,

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <array>
 #include <cstddef>
 #include <string_view>
 #include <variant>
@@ -8,6 +9,11 @@
 #include "models/summary.h"
 
 namespace drawwell {
+
+/// What an answer of a few words may say, in the order of its enumeration.
+inline constexpr std::array<std::string_view, 3> limit_words{"short_push", "lasting_push",
+                                                             "exchange"};
+inline constexpr std::array<std::string_view, 3> leaning_words{"falls", "stands", "rises"};
 
 /// An answer by the name that other programs know it by. The name's suffix is its unit.
 struct SummaryEntry {

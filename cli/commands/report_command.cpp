@@ -1,0 +1,83 @@
+#include "cli/commands/report_command.h"
+
+#include <fmt/format.h>
+
+#include <CLI/CLI.hpp>
+#include <memory>
+#include <set>
+
+#include "cli/commands/targets.h"
+#include "cli/report/pending_file.h"
+#include "cli/report/read_result.h"
+#include "cli/report/web/report_page.h"
+#include "solver/errors.h"
+
+namespace drawwell {
+namespace {
+
+namespace fs = std::filesystem;
+
+struct ReportOptions {
+    std::vector<std::string> results;
+    std::string output;
+    bool force = false;
+};
+
+/// What tells results apart: their names, or their paths where names are the same.
+std::vector<std::string> names_of_runs(const std::vector<std::string>& results) {
+    std::vector<std::string> names;
+    names.reserve(results.size());
+    for (const std::string& result : results) names.push_back(fs::path(result).stem().string());
+    if (std::set<std::string>(names.begin(), names.end()).size() == names.size()) return names;
+    return results;
+}
+
+void report(const ReportOptions& options) {
+    const fs::path page = page_target(options.output, options.results.front());
+    check_target(page, is_drawwell_page(page), options.force);
+    write_report(page, options.results);
+}
+
+}  // namespace
+
+fs::path page_target(const std::string& file, const fs::path& result) {
+    fs::path page =
+        file.empty() ? result.parent_path() / result.stem().concat(".html") : fs::path(file);
+    if (page == result)
+        throw InputError("the page and the result are both called " + page.string());
+    return page;
+}
+
+void write_report(const fs::path& page, const std::vector<std::string>& results) {
+    if (results.size() > most_runs)
+        throw InputError(
+            fmt::format("a page compares {} results at most, not {}", most_runs, results.size()));
+    const std::vector<std::string> names = names_of_runs(results);
+    std::vector<PageRun> runs;
+    for (std::size_t i = 0; i < results.size(); ++i)
+        runs.push_back(page_run(read_result(results[i]), names[i]));
+    write_whole(page, report_page(runs));
+}
+
+void add_report_command(CLI::App& app) {
+    const auto options = std::make_shared<ReportOptions>();
+    CLI::App* command = app.add_subcommand(
+        "report", "A result, or several laid over one another, as a page (HTML)");
+    command->add_option("RUN", options->results, "results of drawwell burn (HDF5)")->required();
+    command
+        ->add_option("-o,--output", options->output,
+                     "page (HTML); default: the first result's name with .html, beside it")
+        ->type_name("FILE");
+    command->add_flag("--force", options->force, "replace a file that is no page of drawwell");
+    command->footer(
+        "The page is one file that opens by a double click and needs no network: verdict, figures\n"
+        "over time, the stove cut open, the plate, where the heat goes, cautions, the stove file.\n"
+        "Of several results the answers stand beside each other, with the difference from the "
+        "first.\n\n"
+        "Examples:\n"
+        "  drawwell report kitchen.h5\n"
+        "  drawwell report kitchen.h5 higher.h5 -o compared.html\n");
+    command->callback([options] { report(*options); });
+}
+
+}  // namespace drawwell

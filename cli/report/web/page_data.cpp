@@ -1,0 +1,136 @@
+#include "cli/report/web/page_data.h"
+
+#include <algorithm>
+#include <cmath>
+#include <nlohmann/json.hpp>
+
+#include "cli/read/units.h"
+#include "cli/report/web/heat_colour.h"
+#include "cli/report/web/kept_rows.h"
+#include "cli/report/web/section_picture.h"
+
+namespace drawwell {
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+// What all runs of a page share; our choice, so that it stays well below two megabytes.
+constexpr std::size_t panel_rows = 1600, section_rows = 480;
+
+/// To four digits, but no more than three decimals.
+Json number(double value) {
+    if (!std::isfinite(value)) return nullptr;
+    const double size = std::abs(value);
+    const double step =
+        size > 0 ? std::clamp(std::pow(10.0, std::floor(std::log10(size)) - 3), 1e-3, 1.0) : 1;
+    // Divided by a whole number: 0.29 and not 0.29000000000000004.
+    const double rounded = step < 1 ? std::round(value / step) / std::round(1 / step)
+                                    : std::round(value / step) * step;
+    if (rounded == std::floor(rounded) && size < 1e9)
+        return std::lround(rounded);  // 640, not 640.0
+    return rounded;
+}
+
+Json minutes(const std::vector<double>& time, const std::vector<std::size_t>& rows) {
+    Json list = Json::array();
+    for (const std::size_t row : rows)
+        list.push_back(std::round(to_minutes(time[row]) * 100) / 100);
+    return list;
+}
+
+Json panel_data(const std::vector<double>& time, const PagePanel& panel, std::size_t most) {
+    std::vector<std::span<const double>> views;
+    for (const ShownSeries& series : panel.shown.series) views.emplace_back(series.values);
+    const std::vector<std::size_t> rows = kept_rows(views, time.size(), most);
+    Json data;
+    data["t"] = minutes(time, rows);
+    data["s"] = Json::object();
+    for (const ShownSeries& series : panel.shown.series) {
+        Json& values = data["s"][series.label] = Json::array();
+        for (const std::size_t row : rows) values.push_back(number(series.values[row]));
+    }
+    return data;
+}
+
+/// Temperatures of all painted pieces, in whole degrees, moment by moment.
+Json section_data(const Results& results, std::size_t most) {
+    std::vector<const Column*> painted;
+    std::vector<std::vector<double>> guides;  // the end of each part that swings most
+    for (const std::string& name : section_columns())
+        if (const Column* column = results.find(name); column && column->width > 0) {
+            painted.push_back(column);
+            std::vector<double>& guide = guides.emplace_back();
+            for (std::size_t i = 0; i < results.time.size(); ++i)
+                guide.push_back(column->values[i * column->width]);
+        }
+    const std::vector<std::span<const double>> views(guides.begin(), guides.end());
+    const std::vector<std::size_t> rows = kept_rows(views, results.time.size(), most);
+    Json data;
+    data["t"] = minutes(results.time, rows);
+    data["c"] = Json::object();
+    for (const Column* column : painted) {
+        Json& moments = data["c"][column->name] = Json::array();
+        for (const std::size_t row : rows) {
+            Json cells = Json::array();
+            for (std::size_t cell = 0; cell < column->width; ++cell) {
+                const double kelvin = column->values[row * column->width + cell];
+                cells.push_back(std::isfinite(kelvin) ? Json(std::lround(to_celsius(kelvin)))
+                                                      : Json(nullptr));
+            }
+            moments.push_back(std::move(cells));
+        }
+    }
+    return data;
+}
+
+/// The figures of all runs, each once, with the lines any run has.
+Json panel_list(std::span<const PageRun> runs) {
+    Json list = Json::array();
+    for (const PageRun& run : runs)
+        for (const PagePanel& panel : run.panels) {
+            const auto same = std::find_if(list.begin(), list.end(), [&](const Json& each) {
+                return each["id"] == std::string(panel.id);
+            });
+            const bool known = same != list.end();
+            if (!known)
+                list.push_back({{"id", std::string(panel.id)},
+                                {"title", panel.shown.title},
+                                {"unit", panel.shown.unit},
+                                {"labels", Json::array()}});
+            Json& labels = (known ? *same : list.back())["labels"];
+            for (const ShownSeries& series : panel.shown.series)
+                if (std::find(labels.begin(), labels.end(), series.label) == labels.end())
+                    labels.push_back(series.label);
+        }
+    return list;
+}
+
+}  // namespace
+
+std::string page_data(std::span<const PageRun> runs) {
+    Json json;
+    json["scale"] = Json::array();
+    for (const HeatAnchor& anchor : heat_scale)
+        json["scale"].push_back({anchor.celsius, anchor.rgb[0], anchor.rgb[1], anchor.rgb[2]});
+    json["panels"] = panel_list(runs);
+    json["runs"] = Json::array();
+    for (const PageRun& run : runs) {
+        const std::vector<double>& time = run.burn.results.time;
+        Json data;
+        data["name"] = run.name;
+        data["hottest"] = time.empty() ? 0 : to_minutes(time[run.hottest]);
+        data["panels"] = Json::object();
+        for (const PagePanel& panel : run.panels)
+            data["panels"][std::string(panel.id)] =
+                panel_data(time, panel, panel_rows / runs.size());
+        data["section"] = section_data(run.burn.results, section_rows / runs.size());
+        json["runs"].push_back(std::move(data));
+    }
+    std::string text = json.dump(-1, ' ', false, Json::error_handler_t::replace);
+    // "</script>" in a name must not end the script that holds this.
+    std::string safe;
+    for (const char c : text) safe += c == '<' ? std::string("\\u003c") : std::string(1, c);
+    return safe;
+}
+
+}  // namespace drawwell

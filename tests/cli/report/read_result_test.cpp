@@ -1,0 +1,107 @@
+#include "cli/report/read_result.h"
+
+#include <H5Cpp.h>
+#include <doctest/doctest.h>
+
+#include "cli/report/pending_file.h"
+#include "cli/report/summary_entries.h"
+#include "cli/report/write_hdf5.h"
+#include "solver/errors.h"
+#include "tests/cli/report/sample_run.h"
+#include "tests/cli/scratch_folder.h"
+
+using namespace drawwell;
+
+TEST_SUITE("cli/report/read_result") {
+    TEST_CASE("a result is read back as it was written, columns in their order") {
+        const ScratchFolder folder;
+        Summary summary = sample_summary();
+        summary.remarks = {"load main waited", "another"};
+        Stretched bends{"bends", "",  "Reynolds number",       "",    2e5, 1e6, 7390,
+                        1,       0.1, Effect::judge_with_care, "draw"};
+        Stretched slow = bends;
+        slow.effect = Effect::small;
+        Stretched idle = bends;
+        idle.effect = Effect::nothing;
+        summary.stretched = {bends, slow, idle, bends};
+        write_hdf5(folder / "run.h5", sample_results(), summary, sample_record());
+
+        const BurnResult read = read_result(folder / "run.h5");
+        const Results written = sample_results();
+        CHECK(read.results.time == written.time);
+        REQUIRE(read.results.columns.size() == written.columns.size());
+        for (std::size_t i = 0; i < written.columns.size(); ++i) {
+            CHECK(read.results.columns[i].name == written.columns[i].name);
+            CHECK(read.results.columns[i].unit == written.columns[i].unit);
+            CHECK(read.results.columns[i].meaning == written.columns[i].meaning);
+            CHECK(read.results.columns[i].axis == written.columns[i].axis);
+            CHECK(read.results.columns[i].width == written.columns[i].width);
+            CHECK(read.results.columns[i].values == written.columns[i].values);
+        }
+        REQUIRE(read.results.axes.size() == 1);
+        CHECK(read.results.axes[0].name == "plate_radius");
+        CHECK(read.results.axes[0].unit == "m");
+        CHECK(read.results.axes[0].positions == written.axes[0].positions);
+
+        CHECK(read.summary.draws);
+        CHECK(*read.summary.plate_centre_max == doctest::Approx(*summary.plate_centre_max));
+        CHECK(read.summary.remarks == summary.remarks);
+        CHECK(read.with_care.size() == 2);
+        CHECK(read.small_effect.size() == 1);
+        CHECK(read.with_care[0].find("Reynolds number 7390") != std::string::npos);
+        CHECK_FALSE(read.with_care[0].ends_with("care"));
+
+        CHECK(read.record.title == "test stove");
+        CHECK(read.record.stove_text == sample_record().stove_text);
+        CHECK(read.record.stove_resolved == sample_record().stove_resolved);
+        CHECK(read.record.overrides == sample_record().overrides);
+        CHECK(read.record.created == sample_record().created);
+        CHECK(read.record.complete);
+        CHECK(read.record.started_from.empty());
+    }
+
+    TEST_CASE("a burn stopped before its end and one begun from another say so when read back") {
+        const ScratchFolder folder;
+        RunRecord record = sample_record();
+        record.complete = false;
+        record.started_from = "yesterday.h5";
+        record.started_from_created = "2026-01-30T12:00:00Z";
+        write_hdf5(folder / "run.h5", sample_results(), sample_summary(), record);
+        const BurnResult read = read_result(folder / "run.h5");
+        CHECK_FALSE(read.record.complete);
+        CHECK(read.record.started_from == "yesterday.h5");
+        CHECK(read.record.started_from_created == "2026-01-30T12:00:00Z");
+    }
+
+    TEST_CASE("what is no result is refused with its reason") {
+        const ScratchFolder folder;
+        put(folder / "letter.h5", "a letter");
+        CHECK_THROWS_AS(read_result(folder / "none.h5"), FileError);
+        CHECK_THROWS_AS(read_result(folder / ""), FileError);
+        CHECK_THROWS_WITH_AS(read_result(folder / "letter.h5"), doctest::Contains("no result"),
+                             InputError);
+    }
+
+    TEST_CASE("a damaged result is refused, as is one of another layout") {
+        const ScratchFolder folder;
+        const auto spoil = [&](const auto& how) {
+            write_hdf5(folder / "run.h5", sample_results(), sample_summary(), sample_record());
+            H5::H5File file((folder / "run.h5").string(), H5F_ACC_RDWR);
+            how(file);
+        };
+        spoil([](H5::H5File& file) { file.unlink("summary"); });
+        CHECK_THROWS_WITH_AS(read_result(folder / "run.h5"), doctest::Contains("damaged"),
+                             InputError);
+        spoil([](H5::H5File& file) { file.unlink("time"); });
+        CHECK_THROWS_WITH_AS(read_result(folder / "run.h5"), doctest::Contains("damaged"),
+                             InputError);
+        spoil([](H5::H5File& file) {
+            const int later = result_schema_version + 1;
+            file.openGroup("/")
+                .openAttribute("schema_version")
+                .write(H5::PredType::NATIVE_INT, &later);
+        });
+        CHECK_THROWS_WITH_AS(read_result(folder / "run.h5"), doctest::Contains("layout"),
+                             InputError);
+    }
+}

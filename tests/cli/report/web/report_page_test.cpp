@@ -1,0 +1,150 @@
+#include "cli/report/web/report_page.h"
+
+#include <doctest/doctest.h>
+
+#include <nlohmann/json.hpp>
+
+#include "cli/report/read_result.h"
+#include "cli/report/web/section_picture.h"
+#include "tests/cli/report/svg_reading.h"
+#include "tests/cli/run_program.h"
+
+using namespace drawwell;
+
+namespace {
+
+/// A short burn of the sample, and one with half its flue; computed once.
+const std::vector<PageRun>& two_runs() {
+    static const std::vector<PageRun> runs = [] {
+        const ScratchFolder folder;
+        const std::string sample =
+            " burn $sources/data/stoves/allotment-kitchen.toml --for 12min --quiet ";
+        run_program(folder, sample + "-o a.h5");
+        run_program(folder, sample + "-o b.h5 --set flue.stack.length=1.1m");
+        return std::vector<PageRun>{page_run(read_result(folder / "a.h5"), "as <filed>"),
+                                    page_run(read_result(folder / "b.h5"), "low")};
+    }();
+    return runs;
+}
+
+const std::string& one_page() {
+    static const std::string page = report_page(std::span(two_runs()).first(1));
+    return page;
+}
+
+bool contains(const std::string& text, std::string_view part) {
+    return text.find(part) != std::string::npos;
+}
+
+/// The pictures of a page whose opening holds `mark`.
+std::vector<std::string> pictures(const std::string& page, std::string_view mark) {
+    std::vector<std::string> found;
+    for (std::size_t at = page.find("<svg "); at != std::string::npos;
+         at = page.find("<svg ", at + 1)) {
+        if (page.substr(at, page.find('>', at) - at).find(mark) == std::string::npos) continue;
+        found.push_back(page.substr(at, page.find("</svg>", at) + 6 - at));
+    }
+    return found;
+}
+
+nlohmann::json data_of(const std::string& page) {
+    const std::string_view opening = "id=\"data\">";
+    const std::size_t from = page.find(opening) + opening.size();
+    return nlohmann::json::parse(page.substr(from, page.find("</script>", from) - from));
+}
+
+}  // namespace
+
+TEST_SUITE("cli/report/web/report_page") {
+    TEST_CASE("a page needs nothing from outside and stays small") {
+        const std::string& page = one_page();
+        CHECK(page.size() < 2'000'000);
+        CHECK_FALSE(contains(page, "{{"));
+        for (const std::string_view outside :
+             {"src=", "@import", "url(http", "href=\"http", "sourceMappingURL"})
+            CHECK_FALSE(contains(page, outside));
+    }
+
+    TEST_CASE("the verdict stands before every figure, cautions and the stove file after") {
+        const std::string& page = one_page();
+        const std::size_t verdict = page.find("<h1>");
+        REQUIRE(verdict != std::string::npos);
+        CHECK(contains(page.substr(verdict, 200), "draw"));
+        CHECK(verdict < page.find("<table>"));
+        CHECK(verdict < page.find("<svg "));
+        CHECK(contains(page, "Carbon monoxide kills unnoticed"));
+        CHECK(contains(page, "licensed practitioner"));
+        CHECK(contains(page, "bore = &quot;125 mm&quot;"));
+        CHECK(contains(page, "known from 200000 up"));
+    }
+
+    TEST_CASE("pictures are sound, still figures carry names of their own") {
+        const std::string& page = one_page();
+        REQUIRE(pictures(page, "picture section").size() == 1);
+        for (const std::string& picture : pictures(page, "role=\"img\""))
+            CHECK(well_formed(picture));
+        CHECK(count_of(page, "id=\"plot\"") == 0);
+        CHECK(count_of(page, "id=\"plot-path\"") == 1);
+        CHECK(pictures(page, "picture plate").size() == 1);
+        CHECK(pictures(page, "picture heat").size() == 1);
+        CHECK(pictures(page, "width=\"800\"").size() >= 7);
+    }
+
+    TEST_CASE("the section is painted by every column that can, in colours that differ") {
+        const std::string section = pictures(one_page(), "picture section").at(0);
+        for (const std::string& column : section_columns())
+            CHECK(contains(section, "data-c=\"" + column + "\""));
+        CHECK(contains(section, "725 riser top"));
+        CHECK(contains(section, "770 under plate"));
+        CHECK(contains(section, "240 feed mouth"));
+    }
+
+    TEST_CASE("the section is to scale") {
+        // The barrel's piece on the right begins a radius, 200 mm, from the riser's axis, which
+        // stands 340 mm from the feed's.
+        const std::string section = pictures(one_page(), "picture section").at(0);
+        const std::string barrel = section.substr(section.find("data-c=\"barrel_temperature\""));
+        CHECK(contains(barrel.substr(0, 300), "x=\"540.0\""));
+        CHECK(contains(section,
+                       "data-c=\"plate_temperature\" data-n=\"plate\">\n<rect class=\"cell\" "
+                       "data-i=\"0\" x=\"340.0\" y=\"-778.0\""));
+    }
+
+    TEST_CASE("the script's data are whole and cannot end the script") {
+        const auto data = data_of(one_page());
+        CHECK(data["runs"].size() == 1);
+        CHECK(data["runs"][0]["name"] == "as <filed>");
+        CHECK_FALSE(contains(one_page().substr(one_page().find("id=\"data\">"), 2000), "<filed>"));
+        const auto& run = data["runs"][0];
+        for (const auto& panel : data["panels"]) {
+            const auto& lines = run["panels"][panel["id"].get<std::string>()];
+            CHECK(lines["s"].size() == panel["labels"].size());
+            for (const auto& line : lines["s"]) CHECK(line.size() == lines["t"].size());
+        }
+        CHECK(run["section"]["c"].size() == section_columns().size());
+        for (const auto& moments : run["section"]["c"])
+            CHECK(moments.size() == run["section"]["t"].size());
+        const double hottest = run["panels"]["path"]["t"].back();
+        CHECK(hottest == doctest::Approx(12));
+    }
+
+    TEST_CASE("several burns stand beside each other, with what changed") {
+        const std::string page = report_page(two_runs());
+        CHECK(contains(page, "as &lt;filed&gt;"));
+        CHECK(count_of(page, "class=\"verdict") == 2);
+        CHECK(pictures(page, "picture section").size() == 2);
+        CHECK(contains(page, "class=\"change\">"));
+        CHECK(contains(page, " Pa less</span>"));  // half the flue draws less
+        CHECK(contains(page, "id=\"difference\""));
+        CHECK_FALSE(contains(one_page(), "id=\"difference\""));
+        CHECK(contains(page, "--set flue.stack.length=1.1m"));
+        CHECK(data_of(page)["runs"].size() == 2);
+    }
+
+    TEST_CASE("a template's parts are put in once, and are not templates themselves") {
+        const auto part = [](std::string_view name) { return "[" + std::string(name) + "{{x}}]"; };
+        CHECK(filled("a {{b}} c {{d}}", part) == "a [b{{x}}] c [d{{x}}]");
+        CHECK(filled("a {{b", part) == "a {{b");
+        CHECK(filled("", part).empty());
+    }
+}
