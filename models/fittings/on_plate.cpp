@@ -207,6 +207,7 @@ Steps on_and_off(const std::vector<double>& put_on, const std::vector<double>& t
 
 bool take_turns(const std::vector<double>& put_on, const std::vector<double>& taken_off) {
     std::vector<std::pair<double, bool>> moves;
+    moves.reserve(put_on.size() + taken_off.size());
     for (const double time : put_on) moves.emplace_back(time, true);
     for (const double time : taken_off) moves.emplace_back(time, false);
     std::sort(moves.begin(), moves.end());

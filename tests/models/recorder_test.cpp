@@ -70,7 +70,7 @@ TEST_SUITE("models/recorder") {
         const Results& results = run.recorder.results();
         CHECK(results.time == std::vector<double>{0, 30});
         CHECK(results.columns.size() ==
-              all_columns().size() - 3 - fitting_columns().size());  // no loads
+              all_columns().size() - 5 - fitting_columns().size());  // no loads, no bow
         for (const Column& column : results.columns) {
             CAPTURE(column.name);
             CHECK(column.values.size() == 2 * column.width);
