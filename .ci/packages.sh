@@ -4,6 +4,8 @@
 build_packages=(g++ cmake ninja-build libeigen3-dev libboost-dev libcli11-dev libhdf5-dev
     libtomlplusplus-dev libfmt-dev nlohmann-json3-dev)
 test_packages=(doctest-dev clang-format-14 netcdf-bin python3-h5py python3-xarray python3-netcdf4)
+# What computes the references of validation/simulators; only validation/run --with-simulators asks.
+simulator_packages=(python3-numpy python3-scipy libsundials-dev ngspice calculix-ccx)
 
 # install_missing PACKAGE...: says what it installs, is silent when nothing is missing.
 install_missing() {

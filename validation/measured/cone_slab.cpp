@@ -42,7 +42,7 @@ std::vector<double> cone_release(const ConeSlab& slab, double end, const Library
     air.gas.mass_fraction = dry_air();
     const std::vector<Arriving> arrived{air};
     const std::vector<double> heater{std::pow(slab.flux / constants::stefan_boltzmann, 0.25)};
-    std::vector<double> state(FuelBed::states_per_lot), rate(state.size()), heat(1), series;
+    std::vector<double> state(bed.state_count()), rate(state.size()), heat(1), series;
     bed.put_in(0, state);
     for (double time = 0; time <= end; time += step) {
         const Fire::View view{.time = time, .fuel = state, .solid_temperature = heater};

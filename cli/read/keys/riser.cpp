@@ -141,7 +141,8 @@ std::vector<Key> riser_keys() {
          .most = 2,
          .help =
              "diameter of a round hole in its middle; a pot over it hangs its bottom in gas and "
-             "flame, or plate.hole_cover fills it",
+             "flame, or plate.hole_cover fills it; lift neither while anything glows: flame and "
+             "carbon monoxide come out",
          .field = of<&Stove::plate, &Plate::hole>},
         {.name = "plate.hole_cover",
          .quantity = length,

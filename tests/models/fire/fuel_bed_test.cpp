@@ -219,7 +219,7 @@ TEST_SUITE("models/fire/fuel_bed") {
             for (const double wood : {0.5, 0.004}) {
                 bed.fuel = {0.0003, wood, 0.08, 900};
                 bed.arriving = air(flow);
-                std::vector<double> slope(4);
+                std::vector<double> slope(bed.fire.state_count());
                 bed.fire.rate_slopes(bed.view(), std::vector<Arriving>{bed.arriving}, slope);
                 const std::vector<double> before = bed.rates();
                 // With little air the first slope leaves out how a flame starves itself.

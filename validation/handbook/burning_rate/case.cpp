@@ -40,7 +40,7 @@ double per_area(double flux, double moisture_dry_basis) {
     air.gas.mass_fraction = dry_air();
     const std::vector<Arriving> arrived{air};
     const std::vector<double> walls{std::pow(1000 * flux / wood_takes, 0.25)};
-    std::vector<double> state{5e-3, 10, 0, 0}, rate(4), heat(1);
+    std::vector<double> state{5e-3, 10, 0, 0, 0}, rate(state.size()), heat(1);
     bed.rates({.time = 1000, .fuel = state, .solid_temperature = walls}, arrived, {}, rate, heat);
     return 1000 * (state[0] + delay * rate[0]);  // the rate that it is on its way to
 }
