@@ -85,7 +85,9 @@ StiffSystem make_system(const Simulation& simulation, HeatBalance& balance, Audi
                 else
                     audit.step(time, balance);
                 fresh = false;
-                return overturned(time, state, balance, audit);
+                const bool turned = overturned(time, state, balance, audit);
+                if (simulation.stepped) simulation.stepped(time, balance.flow());
+                return turned;
             },
     };
 }
