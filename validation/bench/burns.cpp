@@ -177,7 +177,13 @@ void thousand_burns(benchmark::State& state) {
             });
     }
 }
-BENCHMARK(thousand_burns)->Arg(1)->Arg(2)->Iterations(1)->UseRealTime()->Unit(benchmark::kSecond);
+BENCHMARK(thousand_burns)
+    ->Arg(1)
+    ->Arg(2)
+    ->Iterations(1)
+    ->Repetitions(1)  // minutes each
+    ->UseRealTime()
+    ->Unit(benchmark::kSecond);
 
 }  // namespace
 }  // namespace drawwell
