@@ -10,16 +10,18 @@ namespace {
 
 constexpr double undecided = 0.01;  // [Pa] the lightest draught decides: our choice
 constexpr double watched = 600;     // [s]
+constexpr double look_every = 1;    // [s]
 
 /// When the feed first takes in air to stay [s].
 std::optional<double> turned_by(StoveRun& run) {
     std::optional<double> since;
-    const auto go_on = [](double, std::span<const double>, HeatBalance&) { return true; };
-    run.burn(watched, watched, go_on, [&](double time, const Flow& flow) {
-        if (flow.inlet_flow() < 0)
+    run.burn(watched, look_every, [&](double time, std::span<const double>, HeatBalance& at) {
+        const bool inward = at.flow().inlet_flow() >= 0;
+        if (!inward)
             since.reset();
         else if (!since)
             since = time;
+        return true;
     });
     return since;
 }

@@ -16,8 +16,7 @@ StoveRun::StoveRun(const Stove& the_stove, const Library& library, const SavedSt
     if (from) balance.flow().begin_from(inlet_flows(built.network, *from));
 }
 
-Effort StoveRun::burn(double end, double sample_every, decltype(Simulation::sample) sample,
-                      decltype(Simulation::stepped) stepped) {
+Effort StoveRun::burn(double end, double sample_every, decltype(Simulation::sample) sample) {
     Simulation simulation;
     simulation.end = end;
     simulation.tolerance = stove.burn.tolerance;
@@ -28,7 +27,6 @@ Effort StoveRun::burn(double end, double sample_every, decltype(Simulation::samp
             return loading.at_stop(time, state.subspan(built.network.solids.size()));
         };
     simulation.sample = std::move(sample);
-    simulation.stepped = std::move(stepped);
     return simulate(simulation, balance, audit);
 }
 

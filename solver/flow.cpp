@@ -2,6 +2,7 @@
 
 #include <Eigen/Dense>
 #include <algorithm>
+#include <boost/math/tools/minima.hpp>
 #include <boost/math/tools/toms748_solve.hpp>
 #include <cmath>
 #include <optional>
@@ -14,23 +15,27 @@ namespace {
 using RowMajor = Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, Eigen::RowMajor>;
 
 constexpr double balanced = 1e-4;          // [Pa] a hundred-thousandth of a common draw
-constexpr double same_emission = 1e-7;     // [kg/s] likewise, where gas flows back from a fire
+constexpr double same_emission = 1e-7;     // [kg/s] likewise
 constexpr double settled_emission = 3e-7;  // [kg/s] along p_adv(x), worth a thousandth of a Pa
 constexpr double nudge = 1e-6;             // [kg/s] for slopes by differences
 constexpr double breath = 1e-4;            // [kg/s] of air, some litres a minute
 constexpr double undecided = 1e-4;         // [Pa] less than the lightest draught
 constexpr int most_steps = 14;             // of Broyden's method before walking
 constexpr int most_newton = 40;
-constexpr std::size_t most_on_parabolas = 4;  // flows tried for the top of p_adv
-constexpr double same_reserve = 1e-3;         // [-] of it
-constexpr int most_fruitless = 3;             // steps that lead no nearer, for where slopes vanish
-constexpr double worth_locating = 1e-5;       // [kg/s] of a flow that turns, for the books
-constexpr double largest_flow = 50;           // [kg/s] beyond any stove
+constexpr int most_fruitless = 3;        // steps that lead no nearer, for where slopes vanish
+constexpr double worth_locating = 1e-5;  // [kg/s] of a flow that turns, for the books
+constexpr double largest_flow = 50;      // [kg/s] beyond any stove
 constexpr double far_share = 0.25, far_flow = 3e-4;  // a jump: more than both, [-] and [kg/s]
 
 double largest(std::span<const double> values) {
     double most = 0;
     for (const double value : values) most = std::max(most, std::abs(value));
+    return most;
+}
+
+double difference(std::span<const double> a, std::span<const double> b) {
+    double most = 0;
+    for (std::size_t i = 0; i < a.size(); ++i) most = std::max(most, std::abs(a[i] - b[i]));
     return most;
 }
 
@@ -42,20 +47,6 @@ std::optional<Eigen::VectorXd> solved(const Matrix& a, const Vector& b) {
     return Eigen::VectorXd(lu.solve(b));
 }
 
-/// The top of the parabola through three points, flow falling, within their flows; the highest of
-/// them where it has none.
-ReserveDraw top_of_parabola(const ReserveDraw& a, const ReserveDraw& b, const ReserveDraw& c) {
-    const double left = (a.pressure - b.pressure) / (a.flow - b.flow);
-    const double right = (b.pressure - c.pressure) / (b.flow - c.flow);
-    const double bend =
-        (left - right) / (a.flow - c.flow);  // p = b + (x - b)(slope + bend (x - a))
-    if (!(bend < 0))
-        return std::max({a, b, c},
-                        [](const auto& p, const auto& q) { return p.pressure < q.pressure; });
-    const double flow = std::clamp((a.flow + b.flow - left / bend) / 2, c.flow, a.flow);
-    return {b.pressure + (flow - b.flow) * (left + bend * (flow - a.flow)), flow};
-}
-
 }  // namespace
 
 Flow::Flow(const Network& network, const Topology& topology)
@@ -65,33 +56,30 @@ Flow::Flow(const Network& network, const Topology& topology)
     found_ = trial_ = pace_ = committed_;
     slope_.resize(topology.loop_count * topology.loop_count);
     committed_slope_ = slope_;
-    other_slope_.resize((topology.loop_count - 1) * (topology.loop_count - 1));
 }
 
-void Flow::begin_march(const Conditions& conditions, const State& state) {
+void Flow::imbalances(const Conditions& conditions, const State& state,
+                      std::vector<double>& pressure, std::vector<double>& emitted) {
     ++marches_;
     march_.begin(conditions, state.inlet, state.emission);
-}
-
-void Flow::imbalances(const Conditions& conditions, State& state, std::vector<double>& pressure) {
-    begin_march(conditions, state);
     pressure.resize(topology_.loop_count);
     for (std::size_t k = topology_.loop_count; k-- > 0;) pressure[k] = march_.imbalance(k);
     march_.complete();
-    for (std::size_t s = 0; s < state.emission.size(); ++s) state.emission[s] = march_.emitted(s);
+    emitted.resize(state.emission.size());
+    for (std::size_t s = 0; s < emitted.size(); ++s) emitted[s] = march_.emitted(s);
 }
 
-void Flow::find_slopes(const Conditions& conditions, State at) {
-    std::vector<double> base, shifted;
-    imbalances(conditions, at, base);
+void Flow::find_slopes(const Conditions& conditions, const State& at) {
+    std::vector<double> base, shifted, emitted;
+    imbalances(conditions, at, base, emitted);
     const std::size_t n = topology_.loop_count;
+    State state = at;
     for (std::size_t k = 0; k < n; ++k) {
-        const double kept = at.inlet[k];
-        const double step = std::max(nudge, 1e-4 * std::abs(kept));
-        at.inlet[k] = kept + step;
-        imbalances(conditions, at, shifted);
+        const double step = std::max(nudge, 1e-4 * std::abs(at.inlet[k]));
+        state.inlet[k] = at.inlet[k] + step;
+        imbalances(conditions, state, shifted, emitted);
         for (std::size_t i = 0; i < n; ++i) slope_[i * n + k] = (shifted[i] - base[i]) / step;
-        at.inlet[k] = kept;
+        state.inlet[k] = at.inlet[k];
     }
     slopes_known_ = true;
 }
@@ -107,14 +95,14 @@ bool Flow::solve_near(const Conditions& conditions, double push) {
     }
     slope_ = committed_slope_;
     Eigen::Map<RowMajor> slope(slope_.data(), n, n);
-    std::vector<double> pressure;
+    std::vector<double> pressure, emitted;
     Eigen::VectorXd before, step;
     for (int i = 0; i < most_steps; ++i) {
-        imbalances(conditions, trial_, pressure);
+        imbalances(conditions, trial_, pressure, emitted);
         for (std::size_t k = 0; k < pressure.size(); ++k)
             pressure[k] -= push * topology_.gust_share[k];
         const Eigen::Map<const Eigen::VectorXd> now(pressure.data(), n);
-        if (largest(pressure) < balanced && march_.unsettled() < same_emission) {
+        if (largest(pressure) < balanced && difference(emitted, trial_.emission) < same_emission) {
             // Stable where more flow is held back: the first inlet's slope, the others following.
             const auto rest = n - 1;
             double steepness = slope(0, 0);
@@ -136,6 +124,7 @@ bool Flow::solve_near(const Conditions& conditions, double push) {
         const double limit = std::max(2 * far_share * largest(committed_.inlet), far_flow);
         if (const double size = step.lpNorm<Eigen::Infinity>(); size > limit) step *= limit / size;
         for (Eigen::Index k = 0; k < n; ++k) trial_.inlet[static_cast<std::size_t>(k)] += step(k);
+        trial_.emission = emitted;
     }
     return false;
 }
@@ -143,18 +132,21 @@ bool Flow::solve_near(const Conditions& conditions, double push) {
 void Flow::balance_others(const Conditions& conditions, State& state,
                           std::span<const double> share) {
     const std::size_t n = topology_.loop_count - 1;
+    if (n == 0) return;
     const auto rest = static_cast<Eigen::Index>(n);
     Eigen::VectorXd now(rest), shifted(rest);
-    Eigen::Map<RowMajor> slope(other_slope_.data(), rest, rest);
+    Eigen::MatrixXd slope(rest, rest);
     const auto pressures = [&](Eigen::VectorXd& out) {
-        begin_march(conditions, state);
+        march_.begin(conditions, state.inlet, state.emission);
         for (std::size_t k = 0; k < n; ++k) {
             double& rest_of = out(static_cast<Eigen::Index>(k));
             rest_of = march_.imbalance(k + 1);
             if (share[k + 1] != 0) rest_of -= share[k + 1] / share[0] * march_.imbalance(0);
         }
     };
-    const auto find_slopes_here = [&] {
+    int fruitless = 0;
+    pressures(now);
+    for (int i = 0; i < most_newton && now.lpNorm<Eigen::Infinity>() > balanced / 10; ++i) {
         for (std::size_t k = 0; k < n; ++k) {
             const double kept = state.inlet[k + 1];
             const double step = std::max(nudge, 1e-4 * std::abs(kept));
@@ -163,37 +155,18 @@ void Flow::balance_others(const Conditions& conditions, State& state,
             slope.col(static_cast<Eigen::Index>(k)) = (shifted - now) / step;
             state.inlet[k + 1] = kept;
         }
-    };
-    pressures(now);
-    int fruitless = 0;
-    for (int i = 0; i < most_newton && n > 0 && now.lpNorm<Eigen::Infinity>() > balanced / 10;
-         ++i) {
-        // Slopes kept from another state are given one step each, which must go half the way.
-        const bool fresh = !other_slopes_known_;
-        if (fresh) find_slopes_here();
         const auto to_zero = solved(slope, now);
+        if (!to_zero) return;
+        const Eigen::VectorXd step = -*to_zero;
         const std::vector<double> from = state.inlet;
-        Eigen::VectorXd step;
-        bool nearer = false;
-        for (int halving = 0; to_zero && !nearer && halving < (fresh ? 12 : 1); ++halving) {
-            step = std::ldexp(-1.0, -halving) * *to_zero;
+        double stride = 1;
+        for (int halving = 0; halving < 12; ++halving, stride /= 2) {
             for (std::size_t k = 0; k < n; ++k)
-                state.inlet[k + 1] = from[k + 1] + step(static_cast<Eigen::Index>(k));
+                state.inlet[k + 1] = from[k + 1] + stride * step(static_cast<Eigen::Index>(k));
             pressures(shifted);
-            nearer = shifted.norm() < (fresh ? 1 : 0.5) * now.norm();
+            if (shifted.norm() < now.norm()) break;
         }
-        other_slopes_known_ = nearer;
-        if (nearer) {
-            slope += (shifted - now - slope * step) * step.transpose() / step.squaredNorm();
-        } else if (!fresh) {
-            state.inlet = from;
-            continue;
-        } else if (!to_zero) {
-            pressures(now);
-            return;
-        } else if (++fruitless > most_fruitless) {
-            return;
-        }
+        if (!(shifted.norm() < now.norm()) && ++fruitless > most_fruitless) return;
         now = shifted;
     }
 }
@@ -205,14 +178,18 @@ double Flow::adverse_pressure(const Conditions& conditions, double inlet_flow) {
 double Flow::adverse_pressure(const Conditions& conditions, double inlet_flow,
                               std::span<const double> share) {
     trial_.inlet[0] = inlet_flow;
+    std::vector<double> emitted(trial_.emission.size());
     double pressure = 0;
     for (int i = 0; i < 8; ++i) {
         balance_others(conditions, trial_, share);
+        ++marches_;
+        march_.begin(conditions, trial_.inlet, trial_.emission);
         pressure = march_.imbalance(0) / share[0];
         march_.complete();
-        for (std::size_t s = 0; s < trial_.emission.size(); ++s)
-            trial_.emission[s] = march_.emitted(s);
-        if (march_.unsettled() < settled_emission) break;
+        for (std::size_t s = 0; s < emitted.size(); ++s) emitted[s] = march_.emitted(s);
+        const double change = difference(emitted, trial_.emission);
+        trial_.emission = emitted;
+        if (change < settled_emission) break;
     }
     return pressure;
 }
@@ -245,14 +222,14 @@ void Flow::solve_by_walking(const Conditions& conditions, double push) {
         const bool up = far > near;
         const auto bracket = boost::math::tools::toms748_solve(
             excess, up ? near : far, up ? far : near, up ? at_near : at_far, up ? at_far : at_near,
-            [](double a, double b) { return std::abs(b - a) < 1e-9 + 1e-7 * std::abs(a); }, most);
+            [](double a, double b) { return std::abs(b - a) < 1e-12 + 1e-10 * std::abs(a); }, most);
         root = (bracket.first + bracket.second) / 2;
     }
     excess(root);
     found_ = trial_;
     find_slopes(conditions, found_);
-    std::vector<double> pressure;
-    imbalances(conditions, found_, pressure);
+    std::vector<double> pressure, emitted;
+    imbalances(conditions, found_, pressure, emitted);
 }
 
 void Flow::solve(const Conditions& conditions, double push) {
@@ -343,29 +320,26 @@ ReserveDraw Flow::reserve(const Conditions& conditions, std::span<const double> 
     const double present = found_.inlet[0];
     if (!(present > 0)) return {0, present};
     trial_ = found_;
-    constexpr std::size_t parts = 7, most = parts + 1 + most_on_parabolas;
-    std::vector<ReserveDraw> known{{0, present}};  // flow falling
-    known.reserve(most);
-    const auto pressure_at = [&](double flow) {
-        return ReserveDraw{adverse_pressure(conditions, flow, share), flow};
-    };
-    const auto lower = [](const ReserveDraw& a, const ReserveDraw& b) {
-        return a.pressure < b.pressure;
-    };
-    const auto top = [&] { return std::max_element(known.begin(), known.end(), lower); };
-    for (std::size_t i = 1; i <= parts && known.end() - top() < 3; ++i)
-        known.push_back(pressure_at(present * static_cast<double>(parts - i) / parts));
-    while (known.size() < most) {
-        const auto middle = std::clamp(top(), known.begin() + 1, known.end() - 2);
-        const ReserveDraw guess = top_of_parabola(*(middle - 1), *middle, *(middle + 1));
-        if (guess.pressure < top()->pressure * (1 + same_reserve)) break;
-        const ReserveDraw found = pressure_at(guess.flow);
-        known.insert(std::find_if(known.begin(), known.end(),
-                                  [&](const ReserveDraw& at) { return at.flow < found.flow; }),
-                     found);
-        if (found.pressure > guess.pressure * (1 - same_reserve)) break;
+    constexpr int parts = 7;
+    const double part = present / parts;
+    double best = 0;
+    int best_part = 0;
+    for (int i = 1; i <= parts; ++i) {
+        const double pressure = adverse_pressure(conditions, present - i * part, share);
+        if (pressure > best) {
+            best = pressure;
+            best_part = i;
+        } else if (i > best_part + 1) {
+            break;
+        }
     }
-    return *top();
+    const double low = std::max(0.0, present - (best_part + 1) * part);
+    const double high = present - std::max(0, best_part - 1) * part;
+    std::uintmax_t most = 6;
+    const auto [flow, pressure] = boost::math::tools::brent_find_minima(
+        [&](double x) { return -adverse_pressure(conditions, x, share); }, low, high, 10, most);
+    if (best >= -pressure) return {best, present - best_part * part};
+    return {-pressure, flow};
 }
 
 }  // namespace drawwell

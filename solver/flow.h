@@ -70,12 +70,12 @@ class Flow {
     void find(const Conditions& conditions, double push);
     bool solve_near(const Conditions& conditions, double push);
     void solve_by_walking(const Conditions& conditions, double push);
-    void begin_march(const Conditions& conditions, const State& state);
-    /// Imbalance of every loop at a state [Pa], whose emission becomes what the fires gave.
-    void imbalances(const Conditions& conditions, State& state, std::vector<double>& pressure);
-    void find_slopes(const Conditions& conditions, State at);
+    /// Imbalance of every loop at a state [Pa]; `emitted` is what the fires gave.
+    void imbalances(const Conditions& conditions, const State& state, std::vector<double>& pressure,
+                    std::vector<double>& emitted);
+    void find_slopes(const Conditions& conditions, const State& at);
     /// Solves the loops after the first for the other inlets, the first inlet's flow given and the
-    /// push whatever balances the first loop; the march is left begun there.
+    /// push whatever balances the first loop.
     void balance_others(const Conditions& conditions, State& state, std::span<const double> share);
 
     const Topology& topology_;
@@ -85,8 +85,6 @@ class Flow {
     std::vector<double> slope_;  // [Pa s/kg] row-major, d imbalance / d inlet flow
     std::vector<double> committed_slope_;  // the same, where the present flow was committed
     bool slopes_known_ = false;
-    std::vector<double> other_slope_;  // the same of `balance_others`, where it was last asked
-    bool other_slopes_known_ = false;
     std::size_t marches_ = 0;
 };
 

@@ -85,9 +85,7 @@ StiffSystem make_system(const Simulation& simulation, HeatBalance& balance, Audi
                 else
                     audit.step(time, balance);
                 fresh = false;
-                const bool turned = overturned(time, state, balance, audit);
-                if (simulation.stepped) simulation.stepped(time, balance.flow());
-                return turned;
+                return overturned(time, state, balance, audit);
             },
     };
 }
