@@ -73,6 +73,7 @@ Recorder::Recorder(const Stove& stove, const BuiltStove& built)
             if (found == results_.axes.end()) continue;  // the stove has no such part
             width = found->positions.size();
         }
+        place_.emplace(info.name, results_.columns.size());
         results_.columns.push_back({std::string(info.name),
                                     std::string(info.unit),
                                     std::string(info.meaning),
@@ -83,8 +84,8 @@ Recorder::Recorder(const Stove& stove, const BuiltStove& built)
 }
 
 void Recorder::put(std::string_view name, double value) {
-    for (Column& column : results_.columns)
-        if (column.name == name) column.values.push_back(value);
+    const auto found = place_.find(name);
+    if (found != place_.end()) results_.columns[found->second].values.push_back(value);
 }
 
 void Recorder::put_solids(std::string_view name, const SolidRow& row, const HeatBalance& balance) {

@@ -1,6 +1,8 @@
 #pragma once
 
 #include <span>
+#include <string_view>
+#include <unordered_map>
 #include <vector>
 
 #include "models/build_network.h"
@@ -46,6 +48,7 @@ class Recorder {
     const Stove& stove_;
     const BuiltStove& built_;
     Results results_;
+    std::unordered_map<std::string_view, std::size_t> place_;  // of each column, by its name
     std::vector<double> oxygen_needed_, oxygen_in_;
     std::vector<BuiltStove::LoadTime> lots_;  // in order of time
     SpareDraw spare_;
