@@ -9,6 +9,8 @@ foreach(file IN LISTS FILES)
         set(path "${file}")
     endif()
     file(READ "${path}" content)
+    # A library's debugging map is not there to be fetched.
+    string(REGEX REPLACE "[#@] sourceMappingURL=[^ \n*]*" "" content "${content}")
     string(APPEND text "    if (name == \"${name}\")\n        return R\"data(${content})data\";\n")
 endforeach()
 string(APPEND text "    return {};\n}\n\n}  // namespace drawwell\n")

@@ -22,6 +22,7 @@ std::string heat_colour(double celsius) {
 
 std::size_t cooking_band(double celsius) {
     std::size_t band = 0;
+    if (!std::isfinite(celsius)) return band;
     while (band + 1 < cooking_bands.size() && celsius >= cooking_bands[band + 1].from) ++band;
     return band;
 }
