@@ -8,6 +8,7 @@
 #include <type_traits>
 
 #include "cli/study/answer_names.h"
+#include "cli/study/answers_json.h"
 
 namespace drawwell {
 namespace {
@@ -71,16 +72,7 @@ std::string compare_json(const Study& study, const std::vector<Row>& rows) {
         for (const Override& set : study.variant_of(i).settings)
             row["settings"][set.key] = set.value;
         row["error"] = rows[i].error.empty() ? Json() : Json(rows[i].error);
-        Json& answers = row["answers"] = Json::object();
-        for (const auto& [name, answer] : rows[i].answers.all())
-            std::visit(
-                [&answers, &name = name](const auto& value) {
-                    if constexpr (std::is_same_v<std::decay_t<decltype(value)>, std::monostate>)
-                        answers[name] = nullptr;
-                    else
-                        answers[name] = value;
-                },
-                answer);
+        row["answers"] = answers_json(rows[i].answers);
         all.push_back(std::move(row));
     }
     Json whole;

@@ -3,10 +3,10 @@
 #include <boost/uuid/name_generator_sha1.hpp>
 #include <boost/uuid/uuid_io.hpp>
 #include <nlohmann/json.hpp>
-#include <type_traits>
 #include <utility>
 
 #include "cli/report/pending_file.h"
+#include "cli/study/answers_json.h"
 
 namespace drawwell {
 namespace {
@@ -20,16 +20,7 @@ Json to_json(const Row& row) {
         line["error"] = row.error;
         return line;
     }
-    Json& answers = line["answers"] = Json::object();
-    for (const auto& [key, answer] : row.answers.all())
-        std::visit(
-            [&answers, &key = key](const auto& value) {
-                if constexpr (std::is_same_v<std::decay_t<decltype(value)>, std::monostate>)
-                    answers[key] = nullptr;
-                else
-                    answers[key] = value;
-            },
-            answer);
+    line["answers"] = answers_json(row.answers);
     return line;
 }
 
