@@ -13,6 +13,7 @@
 #include "cli/commands/watched_run.h"
 #include "cli/read/keys.h"
 #include "cli/read/read_library.h"
+#include "cli/read/suggest_key.h"
 #include "cli/read/units.h"
 #include "cli/report/page_text.h"
 #include "cli/report/page_writer.h"
@@ -84,7 +85,7 @@ Quest quest_of(const FindOptions& options) {
     }
     for (const std::string& text : options.where)
         quest.search.where.push_back(parse_condition(text));
-    quest.found = find_key(parse_vary(quest.key + "=0").key).key;
+    quest.found = &known_key(quest.key, quest.key);
     if (quest.found->kind != Kind::quantity)
         throw InputError(quest.key + " is no figure that could be sought");
     return quest;

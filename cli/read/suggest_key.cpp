@@ -7,6 +7,7 @@
 
 #include "cli/read/keys.h"
 #include "cli/read/nearest.h"
+#include "solver/errors.h"
 
 namespace drawwell {
 namespace {
@@ -72,6 +73,12 @@ std::string table_help(std::string_view table) {
     const bool named = is_table_of_keys(std::string(table) + ".NAME");
     return fmt::format("this is a table, not a value: write [{}{}] and its keys below", table,
                        named ? ".NAME" : "");
+}
+
+const Key& known_key(std::string_view key, std::string_view typed) {
+    const FoundKey found = find_key(key);
+    if (!found.key) throw InputError(fmt::format("{}: unknown key{}", typed, suggest_key(key)));
+    return *found.key;
 }
 
 }  // namespace drawwell

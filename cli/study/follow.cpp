@@ -23,7 +23,7 @@ bool in_name(char c) {
     return std::isalnum(static_cast<unsigned char>(c)) || c == '_' || c == '.';
 }
 
-/// The formula with `45mm` and `2 1/2 in` as plain numbers in SI.
+/// The formula with `45mm` and the like as plain numbers in SI.
 std::string in_si(std::string_view formula, Quantity quantity) {
     std::string out;
     for (std::size_t i = 0; i < formula.size();) {
@@ -89,10 +89,8 @@ Follow parse_follow(std::string_view text) {
             text));
     Follow follow{std::string(text.substr(0, equals)), std::string(text.substr(equals + 1))};
     std::erase(follow.key, ' ');
-    const FoundKey found = find_key(follow.key);
-    if (!found.key)
-        throw InputError(fmt::format("--follow {}: unknown key{}", text, suggest_key(follow.key)));
-    if (found.key->kind != Kind::quantity)
+    const Key& key = known_key(follow.key, fmt::format("--follow {}", text));
+    if (key.kind != Kind::quantity)
         throw InputError(fmt::format("--follow {}: {} is no single figure", text, follow.key));
     return follow;
 }

@@ -30,12 +30,6 @@ std::vector<std::string> split(std::string_view text, char at) {
     return parts;
 }
 
-const Key& known_key(const std::string& name) {
-    const FoundKey found = find_key(name);
-    if (!found.key) throw InputError("--vary " + name + ": unknown key" + suggest_key(name));
-    return *found.key;
-}
-
 std::string value_text_of(const Key& key, double value) {
     return key.kind == Kind::count ? fmt::format("{:.0f}", value)
                                    : show_quantity(value, key.quantity, digits);
@@ -74,7 +68,7 @@ Vary parse_vary(std::string_view text) {
     Vary vary;
     vary.key = text.substr(0, equals);
     std::erase(vary.key, ' ');
-    const Key& key = known_key(vary.key);
+    const Key& key = known_key(vary.key, "--vary " + vary.key);
     const std::string_view values = text.substr(equals + 1);
     const std::vector<std::string> ends = split(values, ':');
     const bool measured = key.kind == Kind::quantity || key.kind == Kind::count;
@@ -126,7 +120,7 @@ std::vector<Variant> sample_of(const std::vector<Vary>& varies, std::size_t coun
             std::string value;
             if (vary.span)
                 value = value_text_of(
-                    known_key(vary.key),
+                    *find_key(vary.key).key,
                     vary.span->first + share * (vary.span->second - vary.span->first));
             else
                 value = vary.values[static_cast<std::size_t>(
