@@ -31,13 +31,6 @@ BurnOutcome burn(const std::vector<Damp>& walls) {
     return run_burn(stove, plain_library());
 }
 
-std::optional<double> answer(const BurnOutcome& outcome, std::string_view key) {
-    for (const FittingAnswer& each : outcome.summary.fittings)
-        if (each.key == key) return each.value;
-    FAIL("no such answer");
-    return {};
-}
-
 }  // namespace
 
 TEST_SUITE("models/fittings/damp") {
