@@ -33,7 +33,10 @@ BurnOutcome run_burn(const Stove& stove, const Library& library, const BurnWatch
         return watch.stop == nullptr || !watch.stop->load();
     };
     const auto start = std::chrono::steady_clock::now();
-    const Effort effort = run.burn(stove.burn.duration, stove.burn.output_every, sample);
+    KindlingWatch kindling;
+    const Effort effort =
+        run.burn(stove.burn.duration, stove.burn.output_every, sample,
+                 [&](double time, const Flow& flow) { kindling.see(time, flow); });
     const std::chrono::duration<double> spent = std::chrono::steady_clock::now() - start;
 
     FuelStock stock;
@@ -49,7 +52,10 @@ BurnOutcome run_burn(const Stove& stove, const Library& library, const BurnWatch
     }
     BurnOutcome outcome;
     outcome.summary = summarise(stove, built, recorder, run.audit, stock);
-    if (!from) outcome.summary.cold_start = cold_start(stove, library);
+    if (!from) {
+        const bool seen = effort.complete && kindles_alone(stove);
+        outcome.summary.cold_start = cold_start(stove, library, seen ? &kindling : nullptr);
+    }
     outcome.summary.steps = effort.steps;
     outcome.summary.rhs_evaluations = effort.evaluations;
     outcome.summary.wall_clock = spent.count();

@@ -4,6 +4,7 @@
 
 #include "models/library.h"
 #include "models/stove.h"
+#include "solver/flow.h"
 
 namespace drawwell {
 
@@ -21,8 +22,26 @@ struct ColdStart {
     std::optional<double> kindling;
 };
 
-/// Looks at the stove as it stands before lighting, then lights the kindling alone and watches.
-/// Errors as `run_burn`.
-ColdStart cold_start(const Stove& stove, const Library& library);
+/// How long the kindling is watched [s].
+inline constexpr double kindling_watched = 300;
+
+/// When the feed first takes in air to stay, over the time watched.
+class KindlingWatch {
+  public:
+    void see(double time, const Flow& flow);
+    std::optional<double> turned() const { return since_; }  // [s]
+
+  private:
+    std::optional<double> since_;
+};
+
+/// Whether nothing but kindling burns over the time watched, so that the burn itself shows what
+/// kindling does.
+bool kindles_alone(const Stove& stove);
+
+/// Looks at the stove as it stands before lighting, then lights the kindling alone and watches; or
+/// takes it from a burn that was watched. Errors as `run_burn`.
+ColdStart cold_start(const Stove& stove, const Library& library,
+                     const KindlingWatch* seen = nullptr);
 
 }  // namespace drawwell

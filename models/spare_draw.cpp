@@ -48,7 +48,9 @@ const Spare& SpareDraw::at(double time, std::span<const double> state, HeatBalan
     if (reserve) find_reserve(time, state, balance);
     if (sustained) {
         const double present = balance.flow().inlet_flow();
-        spare_.sustained = std::max(sustained_push(balance, time, state, present).pressure, 0.0);
+        const ReserveDraw lasting = sustained_push(balance, time, state, present, lasting_flow_);
+        spare_.sustained = std::max(lasting.pressure, 0.0);
+        lasting_flow_ = lasting.flow;
     }
     if (reserve) {
         spare_.limit = first_to_give(spare_, sustained_time_.has_value());

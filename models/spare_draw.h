@@ -57,6 +57,7 @@ class SpareDraw {
     int known_count_ = 0;
     std::optional<double> reserve_time_, sustained_time_;
     std::vector<Refined> refined_;
+    double lasting_flow_ = 0;  // [kg/s] at the lasting push last found
 };
 
 }  // namespace drawwell

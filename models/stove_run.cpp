@@ -16,7 +16,8 @@ StoveRun::StoveRun(const Stove& the_stove, const Library& library, const SavedSt
     if (from) balance.flow().begin_from(inlet_flows(built.network, *from));
 }
 
-Effort StoveRun::burn(double end, double sample_every, decltype(Simulation::sample) sample) {
+Effort StoveRun::burn(double end, double sample_every, decltype(Simulation::sample) sample,
+                      decltype(Simulation::stepped) stepped) {
     Simulation simulation;
     simulation.end = end;
     simulation.tolerance = stove.burn.tolerance;
@@ -27,6 +28,7 @@ Effort StoveRun::burn(double end, double sample_every, decltype(Simulation::samp
             return loading.at_stop(time, state.subspan(built.network.solids.size()));
         };
     simulation.sample = std::move(sample);
+    simulation.stepped = std::move(stepped);
     return simulate(simulation, balance, audit);
 }
 

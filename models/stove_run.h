@@ -20,9 +20,10 @@ class StoveRun {
     StoveRun(const StoveRun&) = delete;
     StoveRun& operator=(const StoveRun&) = delete;
 
-    /// Burns until `end` [s], landing on all that changes on the way; `sample` as in Simulation.
-    /// SolverError: no way on.
-    Effort burn(double end, double sample_every, decltype(Simulation::sample) sample);
+    /// Burns until `end` [s], landing on all that changes on the way; `sample` and `stepped` as in
+    /// Simulation. SolverError: no way on.
+    Effort burn(double end, double sample_every, decltype(Simulation::sample) sample,
+                decltype(Simulation::stepped) stepped = {});
 
     const Stove& stove;
     const BuiltStove built;

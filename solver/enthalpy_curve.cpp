@@ -40,7 +40,17 @@ double EnthalpyCurve::enthalpy(double temperature) const {
 
 double EnthalpyCurve::temperature(double enthalpy) const {
     const auto above = std::upper_bound(enthalpy_.begin() + 1, enthalpy_.end() - 1, enthalpy);
-    const auto i = static_cast<std::size_t>(above - enthalpy_.begin()) - 1;
+    return on_line(static_cast<std::size_t>(above - enthalpy_.begin()) - 1, enthalpy);
+}
+
+double EnthalpyCurve::temperature(double enthalpy, double guess) const {
+    if (!(guess >= 0)) return temperature(enthalpy);
+    const std::size_t i = interval(guess);
+    if (!(enthalpy_[i] <= enthalpy && enthalpy < enthalpy_[i + 1])) return temperature(enthalpy);
+    return on_line(i, enthalpy);
+}
+
+double EnthalpyCurve::on_line(std::size_t i, double enthalpy) const {
     return static_cast<double>(i) * step +
            (enthalpy - enthalpy_[i]) * step / (enthalpy_[i + 1] - enthalpy_[i]);
 }

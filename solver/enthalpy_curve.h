@@ -15,10 +15,13 @@ class EnthalpyCurve {
 
     double enthalpy(double temperature) const;  // [J/kg], zero at 0 K with c held below the table
     double temperature(double enthalpy) const;  // [K]
+    /// The same, sooner where a guess [K] is within a kelvin; any guess will do.
+    double temperature(double enthalpy, double guess) const;
     double heat_capacity(double temperature) const;  // [J/(kg K)] slope of the curve
 
   private:
     std::size_t interval(double temperature) const;
+    double on_line(std::size_t interval, double enthalpy) const;  // [K]
     std::vector<double> enthalpy_;  // [J/kg] on a uniform grid of temperature
 };
 

@@ -2,11 +2,11 @@
 
 #include <Eigen/Dense>
 #include <algorithm>
-#include <boost/math/tools/minima.hpp>
 #include <boost/math/tools/toms748_solve.hpp>
 #include <cmath>
 #include <optional>
 
+#include "solver/curve_top.h"
 #include "solver/errors.h"
 
 namespace drawwell {
@@ -14,13 +14,14 @@ namespace {
 
 using RowMajor = Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, Eigen::RowMajor>;
 
-constexpr double balanced = 1e-4;          // [Pa] a hundred-thousandth of a common draw
-constexpr double same_emission = 1e-7;     // [kg/s] likewise
+constexpr double same_emission = 1e-7;     // [kg/s] where gas flows back from a fire
 constexpr double settled_emission = 3e-7;  // [kg/s] along p_adv(x), worth a thousandth of a Pa
 constexpr double nudge = 1e-6;             // [kg/s] for slopes by differences
 constexpr double breath = 1e-4;            // [kg/s] of air, some litres a minute
 constexpr double undecided = 1e-4;         // [Pa] less than the lightest draught
 constexpr int most_steps = 14;             // of Broyden's method before walking
+constexpr double good_step = 0.3;          // [-] of the imbalance left, with slopes worth keeping
+constexpr double least_pace_step = 0.01;   // [s] shorter, and a pace is noise or a sudden change
 constexpr int most_newton = 40;
 constexpr int most_fruitless = 3;        // steps that lead no nearer, for where slopes vanish
 constexpr double worth_locating = 1e-5;  // [kg/s] of a flow that turns, for the books
@@ -30,12 +31,6 @@ constexpr double far_share = 0.25, far_flow = 3e-4;  // a jump: more than both, 
 double largest(std::span<const double> values) {
     double most = 0;
     for (const double value : values) most = std::max(most, std::abs(value));
-    return most;
-}
-
-double difference(std::span<const double> a, std::span<const double> b) {
-    double most = 0;
-    for (std::size_t i = 0; i < a.size(); ++i) most = std::max(most, std::abs(a[i] - b[i]));
     return most;
 }
 
@@ -53,33 +48,35 @@ Flow::Flow(const Network& network, const Topology& topology)
     : topology_(topology), march_(network, topology) {
     committed_.inlet.resize(topology.loop_count);
     committed_.emission.resize(network.fire_sites.size());
-    found_ = trial_ = pace_ = committed_;
+    found_ = trial_ = pace_ = bend_ = committed_;
     slope_.resize(topology.loop_count * topology.loop_count);
     committed_slope_ = slope_;
+    other_slope_.resize((topology.loop_count - 1) * (topology.loop_count - 1));
 }
 
-void Flow::imbalances(const Conditions& conditions, const State& state,
-                      std::vector<double>& pressure, std::vector<double>& emitted) {
+void Flow::begin_march(const Conditions& conditions, const State& state) {
     ++marches_;
     march_.begin(conditions, state.inlet, state.emission);
+}
+
+void Flow::imbalances(const Conditions& conditions, State& state, std::vector<double>& pressure) {
+    begin_march(conditions, state);
     pressure.resize(topology_.loop_count);
     for (std::size_t k = topology_.loop_count; k-- > 0;) pressure[k] = march_.imbalance(k);
     march_.complete();
-    emitted.resize(state.emission.size());
-    for (std::size_t s = 0; s < emitted.size(); ++s) emitted[s] = march_.emitted(s);
+    for (std::size_t s = 0; s < state.emission.size(); ++s) state.emission[s] = march_.emitted(s);
 }
 
-void Flow::find_slopes(const Conditions& conditions, const State& at) {
-    std::vector<double> base, shifted, emitted;
-    imbalances(conditions, at, base, emitted);
+void Flow::find_slopes(const Conditions& conditions, State at, const std::vector<double>& base) {
+    std::vector<double> shifted;
     const std::size_t n = topology_.loop_count;
-    State state = at;
     for (std::size_t k = 0; k < n; ++k) {
-        const double step = std::max(nudge, 1e-4 * std::abs(at.inlet[k]));
-        state.inlet[k] = at.inlet[k] + step;
-        imbalances(conditions, state, shifted, emitted);
+        const double kept = at.inlet[k];
+        const double step = std::max(nudge, 1e-4 * std::abs(kept));
+        at.inlet[k] = kept + step;
+        imbalances(conditions, at, shifted);
         for (std::size_t i = 0; i < n; ++i) slope_[i * n + k] = (shifted[i] - base[i]) / step;
-        state.inlet[k] = at.inlet[k];
+        at.inlet[k] = kept;
     }
     slopes_known_ = true;
 }
@@ -89,20 +86,27 @@ bool Flow::solve_near(const Conditions& conditions, double push) {
     // From what is committed, not from what some trial left behind: the answer depends on nothing
     // else.
     trial_ = expected(conditions.time);
-    if (!slopes_known_) {
-        find_slopes(conditions, committed_);
-        committed_slope_ = slope_;
-    }
     slope_ = committed_slope_;
     Eigen::Map<RowMajor> slope(slope_.data(), n, n);
-    std::vector<double> pressure, emitted;
-    Eigen::VectorXd before, step;
+    std::vector<double> pressure;
+    Eigen::VectorXd now, before, step;
+    bool fresh = false;
+    const auto renew_slopes = [&] {
+        find_slopes(conditions, trial_, pressure);
+        committed_slope_ = slope_;
+        fresh = true;
+    };
     for (int i = 0; i < most_steps; ++i) {
-        imbalances(conditions, trial_, pressure, emitted);
-        for (std::size_t k = 0; k < pressure.size(); ++k)
-            pressure[k] -= push * topology_.gust_share[k];
-        const Eigen::Map<const Eigen::VectorXd> now(pressure.data(), n);
-        if (largest(pressure) < balanced && difference(emitted, trial_.emission) < same_emission) {
+        imbalances(conditions, trial_, pressure);
+        now = Eigen::Map<const Eigen::VectorXd>(pressure.data(), n) -
+              push * Eigen::Map<const Eigen::VectorXd>(topology_.gust_share.data(), n);
+        const bool found =
+            now.lpNorm<Eigen::Infinity>() < balanced_ && march_.unsettled() < same_emission;
+        if (!slopes_known_) {
+            renew_slopes();
+            if (found) imbalances(conditions, trial_, pressure);
+        }
+        if (found) {
             // Stable where more flow is held back: the first inlet's slope, the others following.
             const auto rest = n - 1;
             double steepness = slope(0, 0);
@@ -115,7 +119,9 @@ bool Flow::solve_near(const Conditions& conditions, double push) {
             found_ = trial_;
             return steepness < 0;
         }
-        if (i > 0 && step.squaredNorm() > 0)
+        if (!fresh && i > 0 && now.norm() > good_step * before.norm())
+            renew_slopes();
+        else if (i > 0 && step.squaredNorm() > 0)
             slope += (now - before - slope * step) * step.transpose() / step.squaredNorm();
         const auto to_zero = solved(slope, now);
         if (!to_zero) return false;
@@ -124,7 +130,6 @@ bool Flow::solve_near(const Conditions& conditions, double push) {
         const double limit = std::max(2 * far_share * largest(committed_.inlet), far_flow);
         if (const double size = step.lpNorm<Eigen::Infinity>(); size > limit) step *= limit / size;
         for (Eigen::Index k = 0; k < n; ++k) trial_.inlet[static_cast<std::size_t>(k)] += step(k);
-        trial_.emission = emitted;
     }
     return false;
 }
@@ -132,21 +137,18 @@ bool Flow::solve_near(const Conditions& conditions, double push) {
 void Flow::balance_others(const Conditions& conditions, State& state,
                           std::span<const double> share) {
     const std::size_t n = topology_.loop_count - 1;
-    if (n == 0) return;
     const auto rest = static_cast<Eigen::Index>(n);
     Eigen::VectorXd now(rest), shifted(rest);
-    Eigen::MatrixXd slope(rest, rest);
+    Eigen::Map<RowMajor> slope(other_slope_.data(), rest, rest);
     const auto pressures = [&](Eigen::VectorXd& out) {
-        march_.begin(conditions, state.inlet, state.emission);
+        begin_march(conditions, state);
         for (std::size_t k = 0; k < n; ++k) {
             double& rest_of = out(static_cast<Eigen::Index>(k));
             rest_of = march_.imbalance(k + 1);
             if (share[k + 1] != 0) rest_of -= share[k + 1] / share[0] * march_.imbalance(0);
         }
     };
-    int fruitless = 0;
-    pressures(now);
-    for (int i = 0; i < most_newton && now.lpNorm<Eigen::Infinity>() > balanced / 10; ++i) {
+    const auto find_slopes_here = [&] {
         for (std::size_t k = 0; k < n; ++k) {
             const double kept = state.inlet[k + 1];
             const double step = std::max(nudge, 1e-4 * std::abs(kept));
@@ -155,18 +157,37 @@ void Flow::balance_others(const Conditions& conditions, State& state,
             slope.col(static_cast<Eigen::Index>(k)) = (shifted - now) / step;
             state.inlet[k + 1] = kept;
         }
+    };
+    pressures(now);
+    int fruitless = 0;
+    for (int i = 0; i < most_newton && n > 0 && now.lpNorm<Eigen::Infinity>() > balanced_ / 10;
+         ++i) {
+        // Slopes kept from another state are given one step each, which must go half the way.
+        const bool fresh = !other_slopes_known_;
+        if (fresh) find_slopes_here();
         const auto to_zero = solved(slope, now);
-        if (!to_zero) return;
-        const Eigen::VectorXd step = -*to_zero;
         const std::vector<double> from = state.inlet;
-        double stride = 1;
-        for (int halving = 0; halving < 12; ++halving, stride /= 2) {
+        Eigen::VectorXd step;
+        bool nearer = false;
+        for (int halving = 0; to_zero && !nearer && halving < (fresh ? 12 : 1); ++halving) {
+            step = std::ldexp(-1.0, -halving) * *to_zero;
             for (std::size_t k = 0; k < n; ++k)
-                state.inlet[k + 1] = from[k + 1] + stride * step(static_cast<Eigen::Index>(k));
+                state.inlet[k + 1] = from[k + 1] + step(static_cast<Eigen::Index>(k));
             pressures(shifted);
-            if (shifted.norm() < now.norm()) break;
+            nearer = shifted.norm() < (fresh ? 1 : 0.5) * now.norm();
         }
-        if (!(shifted.norm() < now.norm()) && ++fruitless > most_fruitless) return;
+        other_slopes_known_ = nearer;
+        if (nearer) {
+            slope += (shifted - now - slope * step) * step.transpose() / step.squaredNorm();
+        } else if (!fresh) {
+            state.inlet = from;
+            continue;
+        } else if (!to_zero) {
+            pressures(now);
+            return;
+        } else if (++fruitless > most_fruitless) {
+            return;
+        }
         now = shifted;
     }
 }
@@ -178,18 +199,14 @@ double Flow::adverse_pressure(const Conditions& conditions, double inlet_flow) {
 double Flow::adverse_pressure(const Conditions& conditions, double inlet_flow,
                               std::span<const double> share) {
     trial_.inlet[0] = inlet_flow;
-    std::vector<double> emitted(trial_.emission.size());
     double pressure = 0;
     for (int i = 0; i < 8; ++i) {
         balance_others(conditions, trial_, share);
-        ++marches_;
-        march_.begin(conditions, trial_.inlet, trial_.emission);
         pressure = march_.imbalance(0) / share[0];
         march_.complete();
-        for (std::size_t s = 0; s < emitted.size(); ++s) emitted[s] = march_.emitted(s);
-        const double change = difference(emitted, trial_.emission);
-        trial_.emission = emitted;
-        if (change < settled_emission) break;
+        for (std::size_t s = 0; s < trial_.emission.size(); ++s)
+            trial_.emission[s] = march_.emitted(s);
+        if (march_.unsettled() < settled_emission) break;
     }
     return pressure;
 }
@@ -222,14 +239,15 @@ void Flow::solve_by_walking(const Conditions& conditions, double push) {
         const bool up = far > near;
         const auto bracket = boost::math::tools::toms748_solve(
             excess, up ? near : far, up ? far : near, up ? at_near : at_far, up ? at_far : at_near,
-            [](double a, double b) { return std::abs(b - a) < 1e-12 + 1e-10 * std::abs(a); }, most);
+            [](double a, double b) { return std::abs(b - a) < 1e-9 + 1e-7 * std::abs(a); }, most);
         root = (bracket.first + bracket.second) / 2;
     }
     excess(root);
     found_ = trial_;
-    find_slopes(conditions, found_);
-    std::vector<double> pressure, emitted;
-    imbalances(conditions, found_, pressure, emitted);
+    std::vector<double> pressure;
+    imbalances(conditions, found_, pressure);
+    find_slopes(conditions, found_, pressure);
+    imbalances(conditions, found_, pressure);
 }
 
 void Flow::solve(const Conditions& conditions, double push) {
@@ -276,20 +294,30 @@ bool Flow::turned() const {
 
 Flow::State Flow::expected(double time) const {
     State state = committed_;
-    const double ahead = time - committed_.time;
-    for (std::size_t k = 0; k < state.inlet.size(); ++k) state.inlet[k] += ahead * pace_.inlet[k];
+    const double ahead = time - committed_.time, bent = ahead * (time - pace_.time);
+    for (std::size_t k = 0; k < state.inlet.size(); ++k)
+        state.inlet[k] += ahead * pace_.inlet[k] + bent * bend_.inlet[k];
     for (std::size_t s = 0; s < state.emission.size(); ++s)
-        state.emission[s] += ahead * pace_.emission[s];
+        state.emission[s] += ahead * pace_.emission[s] + bent * bend_.emission[s];
     return state;
 }
 
 void Flow::commit() {
     const double step = found_.time - committed_.time;
-    const bool smooth = step > 0 && !jumped();
-    for (std::size_t k = 0; k < found_.inlet.size(); ++k)
-        pace_.inlet[k] = smooth ? (found_.inlet[k] - committed_.inlet[k]) / step : 0;
-    for (std::size_t s = 0; s < found_.emission.size(); ++s)
-        pace_.emission[s] = smooth ? (found_.emission[s] - committed_.emission[s]) / step : 0;
+    const double two_steps = found_.time - pace_.time;
+    const bool smooth = step > least_pace_step && !jumped();
+    const auto carry_on = [&](const std::vector<double>& now, const std::vector<double>& before,
+                              std::vector<double>& pace, std::vector<double>& bend) {
+        for (std::size_t k = 0; k < now.size(); ++k) {
+            const double new_pace = smooth ? (now[k] - before[k]) / step : 0;
+            bend[k] = smooth && pace_known_ ? (new_pace - pace[k]) / two_steps : 0;
+            pace[k] = new_pace;
+        }
+    };
+    carry_on(found_.inlet, committed_.inlet, pace_.inlet, bend_.inlet);
+    carry_on(found_.emission, committed_.emission, pace_.emission, bend_.emission);
+    pace_known_ = smooth;
+    pace_.time = committed_.time;
     committed_ = found_;
     committed_slope_ = slope_;
 }
@@ -306,8 +334,11 @@ bool Flow::overturn(const Conditions& conditions, double forward) {
     if (!(adverse_pressure(conditions, forward) > 0)) return false;
     committed_ = trial_;
     committed_.time = conditions.time;
-    pace_.inlet.assign(pace_.inlet.size(), 0.0);
-    pace_.emission.assign(pace_.emission.size(), 0.0);
+    for (State* state : {&pace_, &bend_}) {
+        state->inlet.assign(state->inlet.size(), 0.0);
+        state->emission.assign(state->emission.size(), 0.0);
+    }
+    pace_known_ = false;
     slopes_known_ = false;
     return true;
 }
@@ -320,26 +351,11 @@ ReserveDraw Flow::reserve(const Conditions& conditions, std::span<const double> 
     const double present = found_.inlet[0];
     if (!(present > 0)) return {0, present};
     trial_ = found_;
-    constexpr int parts = 7;
-    const double part = present / parts;
-    double best = 0;
-    int best_part = 0;
-    for (int i = 1; i <= parts; ++i) {
-        const double pressure = adverse_pressure(conditions, present - i * part, share);
-        if (pressure > best) {
-            best = pressure;
-            best_part = i;
-        } else if (i > best_part + 1) {
-            break;
-        }
-    }
-    const double low = std::max(0.0, present - (best_part + 1) * part);
-    const double high = present - std::max(0, best_part - 1) * part;
-    std::uintmax_t most = 6;
-    const auto [flow, pressure] = boost::math::tools::brent_find_minima(
-        [&](double x) { return -adverse_pressure(conditions, x, share); }, low, high, 10, most);
-    if (best >= -pressure) return {best, present - best_part * part};
-    return {-pressure, flow};
+    const CurvePoint top =
+        curve_top([&](double flow) { return adverse_pressure(conditions, flow, share); },
+                  {present, 0}, top_share_ * present);
+    top_share_ = top.x / present;
+    return {top.y, top.x};
 }
 
 }  // namespace drawwell

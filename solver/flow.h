@@ -36,6 +36,9 @@ class Flow {
     bool turned() const;
     /// The last state found becomes the present one.
     void commit();
+    /// Loops that are out by less than this [Pa] count as balanced; 1e-4 at first, a
+    /// hundred-thousandth of a common draw.
+    void balance_within(double pressure) { balanced_ = pressure; }
     /// Takes these flows [kg/s], one an inlet, for the present ones: those of an earlier run.
     void begin_from(std::span<const double> inlet);
     /// Turns a committed reverse flow into this forward one [kg/s] if the draw then carries it on:
@@ -65,26 +68,34 @@ class Flow {
         std::vector<double> emission;  // [kg/s]
         double time = 0;               // [s]
     };
-    /// Where the committed flows are heading: they, carried on at the pace of the last step.
+    /// Where the committed flows are heading: on the parabola through them and the two before.
     State expected(double time) const;
     void find(const Conditions& conditions, double push);
     bool solve_near(const Conditions& conditions, double push);
     void solve_by_walking(const Conditions& conditions, double push);
-    /// Imbalance of every loop at a state [Pa]; `emitted` is what the fires gave.
-    void imbalances(const Conditions& conditions, const State& state, std::vector<double>& pressure,
-                    std::vector<double>& emitted);
-    void find_slopes(const Conditions& conditions, const State& at);
+    void begin_march(const Conditions& conditions, const State& state);
+    /// Imbalance of every loop at a state [Pa], whose emission becomes what the fires gave.
+    void imbalances(const Conditions& conditions, State& state, std::vector<double>& pressure);
+    /// d imbalance / d inlet flow about a state whose imbalances are known.
+    void find_slopes(const Conditions& conditions, State at, const std::vector<double>& base);
     /// Solves the loops after the first for the other inlets, the first inlet's flow given and the
-    /// push whatever balances the first loop.
+    /// push whatever balances the first loop; the march is left begun there.
     void balance_others(const Conditions& conditions, State& state, std::span<const double> share);
 
     const Topology& topology_;
     March march_;
     State committed_, found_, trial_;
-    State pace_;                 // [kg/s per s] of the last step; nothing after a jump or a stop
-    std::vector<double> slope_;  // [Pa s/kg] row-major, d imbalance / d inlet flow
+    // The parabola by divided differences: pace [kg/s per s] of the last step, which began at the
+    // pace's time; bend [kg/s per s2]. Nothing of either after a jump or a stop.
+    State pace_, bend_;
+    bool pace_known_ = false;
+    std::vector<double> slope_;            // [Pa s/kg] row-major, d imbalance / d inlet flow
     std::vector<double> committed_slope_;  // the same, where the present flow was committed
     bool slopes_known_ = false;
+    std::vector<double> other_slope_;  // the same of `balance_others`, where it was last asked
+    bool other_slopes_known_ = false;
+    double top_share_ = 0;    // [-] of the present flow, where the reserve was last found
+    double balanced_ = 1e-4;  // [Pa]
     std::size_t marches_ = 0;
 };
 

@@ -10,6 +10,8 @@ namespace {
 
 using constants::stefan_boltzmann;
 
+constexpr double warmer = 0.5;  // [K] for slopes by differences
+
 double fourth(double t) {
     const double square = t * t;
     return square * square;
@@ -36,6 +38,7 @@ HeatBalance::HeatBalance(const Network& network, const Topology& topology)
       temperature_(network.solids.size()),
       conductivity_(network.solids.size()),
       heat_(network.solids.size()),
+      fire_heat_(network.solids.size()),
       heat_capacity_(network.solids.size()),
       fuel_slope_(network.initial_fuel.size()) {
     std::vector<std::pair<std::size_t, std::size_t>> links;
@@ -83,9 +86,13 @@ void HeatBalance::sum_up(std::span<double> rate) {
     radiate(heat_);
     meet_gas(heat_);
     lose_outside(heat_);
-    if (network_.fire)
+    if (network_.fire) {
+        std::fill(fire_heat_.begin(), fire_heat_.end(), 0.0);
         network_.fire->rates({time_, fuel_, temperature_}, flow_.march().arrived(),
-                             flow_.march().cells(), rate.subspan(network_.solids.size()), heat_);
+                             flow_.march().cells(), rate.subspan(network_.solids.size()),
+                             fire_heat_);
+        for (std::size_t i = 0; i < heat_.size(); ++i) heat_[i] += fire_heat_[i];
+    }
     leave_by_gas();
     fluxes_.held = 0;
     for (std::size_t i = 0; i < heat_.size(); ++i) {
@@ -192,7 +199,6 @@ void HeatBalance::linearise() {
         matrix_->diagonal(b) += through;
         matrix_->link(l) = -through;
     }
-    constexpr double warmer = 0.5;  // [K] for the slope of a face's loss
     for (std::size_t f = 0; f < network_.outside.size(); ++f) {
         const OutsideFace& face = network_.outside[f];
         for (double& t : face_temperature_[f]) t += warmer;
@@ -206,21 +212,17 @@ void HeatBalance::linearise() {
     couple_by_gas();
     if (!network_.fire) return;
     network_.fire->rate_slopes({time_, fuel_, temperature_}, flow_.march().arrived(), fuel_slope_);
-    couple_by_fire(warmer);
+    couple_by_fire();
 }
 
-void HeatBalance::couple_by_fire(double warmer) {
+void HeatBalance::couple_by_fire() {
     // What the fire takes from walls that see it, as they would have it a little warmer.
-    const auto given = [&](double more) {
-        std::vector<double> walls = temperature_, rate(fuel_.size()), heat(temperature_.size());
-        for (double& t : walls) t += more;
-        network_.fire->rates({time_, fuel_, walls}, flow_.march().arrived(), flow_.march().cells(),
-                             rate, heat);
-        return heat;
-    };
-    const std::vector<double> as_is = given(0), more = given(warmer);
-    for (std::size_t i = 0; i < as_is.size(); ++i)
-        if (const double slope = (as_is[i] - more[i]) / warmer; slope > 0)
+    std::vector<double> walls = temperature_, rate(fuel_.size()), heat(temperature_.size());
+    for (double& t : walls) t += warmer;
+    network_.fire->rates({time_, fuel_, walls}, flow_.march().arrived(), flow_.march().cells(),
+                         rate, heat);
+    for (std::size_t i = 0; i < heat.size(); ++i)
+        if (const double slope = (fire_heat_[i] - heat[i]) / warmer; slope > 0)
             matrix_->diagonal(i) += slope;
 }
 

@@ -67,11 +67,12 @@ class HeatBalance {
     void leave_by_gas();
     void couple_by_gas();
     void couple_by_radiation();
-    void couple_by_fire(double warmer);
+    void couple_by_fire();
 
     const Network& network_;
     Flow flow_;
     std::vector<double> temperature_, conductivity_, patch_, heat_;
+    std::vector<double> fire_heat_;  // [W] that the fire gave each solid
     std::vector<std::vector<double>> face_temperature_, face_flux_;
     std::vector<double> heat_capacity_;  // [J/K] of each solid at the linearised state
     std::vector<double> fuel_slope_;

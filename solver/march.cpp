@@ -46,6 +46,7 @@ March::March(const Network& network, const Topology& topology)
       around_at_(std::numeric_limits<double>::quiet_NaN()),
       flow_(network.passages.size()),
       emitted_(network.fire_sites.size()),
+      carried_(network.fire_sites.size()),
       conductance_(network.touch_count),
       given_(network.touch_count),
       gas_(network.junctions.size()),
@@ -92,6 +93,7 @@ void March::begin(const Conditions& conditions, std::span<const double> inlet_fl
         for (std::size_t s = 0; s < emission.size(); ++s)
             flow_[p] += topology_.by_site[p][s] * emission[s];
     }
+    carried_.assign(emission.begin(), emission.end());
     std::fill(junction_progress_.begin(), junction_progress_.end(), Progress::none);
     std::fill(passage_progress_.begin(), passage_progress_.end(), Progress::none);
     order_.clear();
@@ -157,8 +159,9 @@ void March::mix(std::size_t junction) {
     sum.gas.temperature = 0;
     for (const std::size_t p : at_junction_[junction]) {
         const bool ends_here = index(network_.passages[p].to) == junction;
-        const double inflow = ends_here ? flow_[p] : -flow_[p];
-        if (inflow > 0) add(sum, inflow, cross(p).outlet);
+        if (!((ends_here ? flow_[p] : -flow_[p]) > 0)) continue;
+        const GasState& outlet = cross(p).outlet;  // a fire on its way may have swollen its flow
+        add(sum, std::abs(flow_[p]), outlet);
     }
     if (sum.mass_flow < creeping_flow) add(sum, creeping_flow - sum.mass_flow, still_air_);
     settle(sum);
@@ -182,6 +185,27 @@ void March::mix(std::size_t junction) {
     settle(sum);
     sum.gas.flame = emission.flame;
     gas_[junction] = sum.gas;
+    carry_on(site);
+}
+
+void March::carry_on(std::size_t site) {
+    const double more = emitted_[site] - carried_[site];
+    const auto may_change = [&](std::size_t p) {
+        const double changed = flow_[p] + topology_.by_site[p][site] * more;
+        return topology_.by_site[p][site] == 0 ||
+               (passage_progress_[p] != Progress::done && (changed >= 0) == (flow_[p] >= 0));
+    };
+    for (std::size_t p = 0; p < flow_.size(); ++p)
+        if (!may_change(p)) return;
+    for (std::size_t p = 0; p < flow_.size(); ++p) flow_[p] += topology_.by_site[p][site] * more;
+    carried_[site] = emitted_[site];
+}
+
+double March::unsettled() const {
+    double most = 0;
+    for (std::size_t s = 0; s < emitted_.size(); ++s)
+        most = std::max(most, std::abs(emitted_[s] - carried_[s]));
+    return most;
 }
 
 const Crossing& March::cross(std::size_t p) {
@@ -190,8 +214,9 @@ const Crossing& March::cross(std::size_t p) {
     passage_progress_[p] = Progress::under_way;
     const Passage& passage = network_.passages[p];
     const JunctionId upstream = flow_[p] >= 0 ? passage.from : passage.to;
+    const GasState& gas = gas_of(index(upstream));
     const PassageInput input{.mass_flow = flow_[p],
-                             .gas = gas_of(index(upstream)),
+                             .gas = gas,
                              .solid_temperature = conditions_.solid_temperature,
                              .settings = around_.settings};
     const std::size_t touches = passage.law->touches().size();

@@ -13,7 +13,8 @@ namespace drawwell {
 ///
 /// There is no fixed order: a junction's gas is worked out when someone asks for it, by asking the
 /// passages that flow into it, whichever they are at these flows. Where gas runs in a circle the
-/// junction is taken as it was and the round is repeated until it stands still.
+/// junction is taken as it was and the round is repeated until it stands still. What a fire gives
+/// off is known once its junction is, and swells the flow of all that lies on from there.
 class March {
   public:
     March(const Network& network, const Topology& topology);
@@ -25,7 +26,8 @@ class March {
         std::span<const double> fuel;
     };
 
-    /// Starts anew with these inlet flows and emissions [kg/s]; nothing is worked out yet.
+    /// Starts anew with these inlet flows and emissions [kg/s]; nothing is worked out yet. The
+    /// emissions are a guess, which counts only where gas flows back from a fire's way out.
     void begin(const Conditions& conditions, std::span<const double> inlet_flow,
                std::span<const double> emission);
 
@@ -37,8 +39,11 @@ class March {
     double mass_flow(std::size_t passage) const { return flow_[passage]; }
     const Crossing& crossing(std::size_t passage) const { return crossing_[passage]; }
     const GasState& junction_gas(JunctionId id) const { return gas_[index(id)]; }
-    /// Emission [kg/s] that a fire site gave, to compare with what `begin` assumed.
+    /// Emission [kg/s] that a fire site gave.
     double emitted(std::size_t site) const { return emitted_[site]; }
+    /// [kg/s] by which the flows hold other emissions than the fires gave: nothing unless gas flows
+    /// back from a fire's way out.
+    double unsettled() const;
     const std::vector<Arriving>& arrived() const { return arrived_; }
     std::span<const GasCell> cells() const { return cells_; }
     std::span<const double> conductance() const { return conductance_; }
@@ -53,6 +58,7 @@ class March {
     const GasState& gas_of(std::size_t junction);
     const Crossing& cross(std::size_t passage);
     void mix(std::size_t junction);
+    void carry_on(std::size_t site);
     void look_around(double time);
 
     const Network& network_;
@@ -64,7 +70,7 @@ class March {
     Conditions conditions_;
     Surroundings around_;
     double around_at_;  // [s] the time they are of
-    std::vector<double> flow_, emitted_, conductance_, given_;
+    std::vector<double> flow_, emitted_, carried_, conductance_, given_;
     std::vector<GasState> gas_;
     std::vector<Crossing> crossing_;
     std::vector<Arriving> arrived_;

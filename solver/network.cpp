@@ -27,10 +27,10 @@ void Network::temperatures(std::span<const double> state, std::span<double> temp
     // A trial step may overshoot beyond sense; laws must survive it until it is rejected.
     constexpr double coldest = 50, hottest = 4000;  // [K]
     for (std::size_t i = 0; i < solids.size(); ++i)
-        temperature[i] = solids[i].held
-                             ? solids[i].initial_temperature
-                             : std::clamp(solids[i].curve->temperature(state[i] / solids[i].mass),
-                                          coldest, hottest);
+        temperature[i] = solids[i].held ? solids[i].initial_temperature
+                                        : std::clamp(solids[i].curve->temperature(
+                                                         state[i] / solids[i].mass, temperature[i]),
+                                                     coldest, hottest);
 }
 
 Network finish(Network network) {

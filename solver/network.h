@@ -119,7 +119,7 @@ struct Network {
     std::size_t state_count() const { return solids.size() + initial_fuel.size(); }
     /// Enthalpies [J] of the solids at their first temperature, then the fuel.
     std::vector<double> initial_state() const;
-    /// Temperature [K] of each solid in that state.
+    /// Temperature [K] of each solid in that state; what stands there before is a guess.
     void temperatures(std::span<const double> state, std::span<double> temperature) const;
 };
 

@@ -13,6 +13,7 @@ constexpr double growth = 30;                        // [-] of the step
 constexpr double stride = 250;                       // [K] most that a wall may move in one step
 constexpr double at_rest = 0.2;                      // [K] of the next move
 constexpr int most_iterations = 40;
+constexpr int moves_an_aim = 4;         // mixing mends an old Jacobian as it does an incomplete one
 constexpr double patient_step = 2000;   // [s]
 constexpr int patient_steps = 90;       // two days
 constexpr Eigen::Index remembered = 6;  // moves
@@ -60,11 +61,14 @@ class Settling {
 
     double push() const { return push_; }
 
-    /// Where an implicit step [s] would move every wall [K].
-    Eigen::VectorXd move(double step) {
-        const std::size_t walls = balance_.network().solids.size();
+    /// Takes the Jacobian where the walls are, for implicit steps [s] from now on.
+    void aim(double step) {
         balance_.linearise();
         balance_.factor(step);
+    }
+    /// Where an implicit step would move every wall [K].
+    Eigen::VectorXd move() {
+        const std::size_t walls = balance_.network().solids.size();
         std::fill(rate_.begin() + static_cast<std::ptrdiff_t>(walls), rate_.end(), 0.0);
         balance_.solve(rate_);
         const auto known = static_cast<Eigen::Index>(walls);
@@ -106,11 +110,14 @@ double settle_walls(HeatBalance& balance, double time, double inlet_flow, std::s
     const std::vector<double> start(state.begin(), state.end());
     {
         Settling walls(balance, time, inlet_flow, state);
-        for (double step = first_step; step < last_step; step *= growth)
-            walls.go(within_stride(walls.move(step)));
+        for (double step = first_step; step < last_step; step *= growth) {
+            walls.aim(step);
+            walls.go(within_stride(walls.move()));
+        }
         Mixer mixer;
         for (int i = 0; i < most_iterations; ++i) {
-            const Eigen::VectorXd move = walls.move(last_step);
+            if (i % moves_an_aim == 0) walls.aim(last_step);
+            const Eigen::VectorXd move = walls.move();
             if (move.lpNorm<Eigen::Infinity>() < at_rest) return walls.push();
             walls.go(mixer.mix(move));
         }
@@ -120,7 +127,8 @@ double settle_walls(HeatBalance& balance, double time, double inlet_flow, std::s
     std::copy(start.begin(), start.end(), state.begin());
     Settling walls(balance, time, inlet_flow, state);
     for (int i = 0; i < patient_steps; ++i) {
-        const Eigen::VectorXd move = walls.move(patient_step);
+        walls.aim(patient_step);
+        const Eigen::VectorXd move = walls.move();
         if (move.lpNorm<Eigen::Infinity>() < at_rest / 10) break;
         walls.go(within_stride(move));
     }
@@ -128,35 +136,42 @@ double settle_walls(HeatBalance& balance, double time, double inlet_flow, std::s
 }
 
 ReserveDraw sustained_push(HeatBalance& balance, double time, std::span<const double> state,
-                           double most_flow) {
+                           double most_flow, double expected) {
     if (!(most_flow > 0)) return {};
-    std::vector<double> walls(state.begin(), state.end());
-    ReserveDraw best;
-    double before = 0, next = 0;  // [Pa] on either side of the best
-    bool after_best = false;
     const double part = most_flow / parts;
-    for (int i = parts; i >= 1; --i) {
-        const double flow = i * part;
-        const double push = settle_walls(balance, time, flow, walls);
-        if (i == parts || push > best.pressure) {
-            before = i == parts ? push : best.pressure;
-            best = {push, flow};
-            after_best = false;
-        } else if (!after_best) {
-            next = push;
-            after_best = true;
-        } else {
-            break;  // two in a row below the top
+    const auto top_from = [&](int first) {
+        std::vector<double> walls(state.begin(), state.end());
+        ReserveDraw best;
+        double before = 0, next = 0;  // [Pa] on either side of the best
+        bool after_best = false;
+        for (int i = first; i >= 1; --i) {
+            const double flow = i * part;
+            const double push = settle_walls(balance, time, flow, walls);
+            if (i == first || push > best.pressure) {
+                before = i == first ? push : best.pressure;
+                best = {push, flow};
+                after_best = false;
+            } else if (!after_best) {
+                next = push;
+                after_best = true;
+                if (first < parts) break;  // the top was expected here
+            } else {
+                break;  // two in a row below the top
+            }
         }
-    }
-    if (best.flow >= most_flow || !after_best) return best;
-    // The top of the parabola through the best and its neighbours.
-    const double bend = before - 2 * best.pressure + next;
-    if (!(bend < 0)) return best;
-    const double shift = std::clamp(0.5 * (next - before) / bend, -1.0, 1.0);
-    const double flow = best.flow + shift * part;
-    const double push = settle_walls(balance, time, flow, walls);
-    return push > best.pressure ? ReserveDraw{push, flow} : best;
+        if (best.flow >= first * part || !after_best) return best;
+        // The top of the parabola through the best and its neighbours.
+        const double bend = before - 2 * best.pressure + next;
+        if (!(bend < 0)) return best;
+        const double shift = std::clamp(0.5 * (next - before) / bend, -1.0, 1.0);
+        const double flow = best.flow + shift * part;
+        const double push = settle_walls(balance, time, flow, walls);
+        return push > best.pressure ? ReserveDraw{push, flow} : best;
+    };
+    const int above = static_cast<int>(std::lround(expected / part)) + 1;
+    if (expected > 0 && above < parts)
+        if (const ReserveDraw top = top_from(above); top.flow < above * part) return top;
+    return top_from(parts);
 }
 
 }  // namespace drawwell

@@ -15,8 +15,9 @@ double settle_walls(HeatBalance& balance, double time, double inlet_flow, std::s
 
 /// The largest push [Pa] that lasts and the stove still withstands, its fuel held as it is and its
 /// walls following: the top of the pushes that `settle_walls` gives between `most_flow` [kg/s] and
-/// the spill point. Begins from the walls of `state`.
+/// the spill point. Begins from the walls of `state`; looks first about the flow [kg/s] at which
+/// the top is expected, if any.
 ReserveDraw sustained_push(HeatBalance& balance, double time, std::span<const double> state,
-                           double most_flow);
+                           double most_flow, double expected = 0);
 
 }  // namespace drawwell

@@ -15,6 +15,9 @@ constexpr double first_step = 0.2;    // [s] after a stop
 constexpr double branch_step = 0.05;  // [s] to which a change of branch is located
 constexpr double turn_step = 3;       // [s] to which a change of a flow's direction is
 constexpr double least_scale_of_fuel = 1e-9;
+// [Pa] of imbalance for a tolerance: where a stove draws 5 Pa, two and a half times it in flow,
+// since losses grow as its square; a step feels that less than its own error.
+constexpr double balanced_per_tolerance = 25, best_balanced = 1e-7;
 
 struct Stopped {};
 
@@ -85,7 +88,9 @@ StiffSystem make_system(const Simulation& simulation, HeatBalance& balance, Audi
                 else
                     audit.step(time, balance);
                 fresh = false;
-                return overturned(time, state, balance, audit);
+                const bool turned = overturned(time, state, balance, audit);
+                if (simulation.stepped) simulation.stepped(time, balance.flow());
+                return turned;
             },
     };
 }
@@ -102,6 +107,8 @@ std::vector<double> times_between(double from, double to, double every) {
 }  // namespace
 
 Effort simulate(const Simulation& simulation, HeatBalance& balance, Audit& audit) {
+    balance.flow().balance_within(
+        std::max(balanced_per_tolerance * simulation.tolerance, best_balanced));
     std::vector<double> state = balance.network().initial_state();
     std::vector<double> rate(state.size());
     std::vector<double> stops{0.0};

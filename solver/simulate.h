@@ -19,6 +19,9 @@ struct Simulation {
     std::function<double(double time, std::span<double> state)> at_stop;
     /// Sees the state at a sample, its flow worked out; and whether to go on.
     std::function<bool(double time, std::span<const double> state, HeatBalance& balance)> sample;
+    /// Sees the flow committed at the start and at the end of each step; may be empty. Between two
+    /// steps no flow turns for longer than a few seconds.
+    std::function<void(double time, const Flow& flow)> stepped;
 };
 
 /// How it went.

@@ -50,21 +50,25 @@ class AnnulusFilm {
   public:
     explicit AnnulusFilm(const GasPassageShape& shape) : duct_(shape), height_(shape.film_length) {}
 
-    double start(const GasCellShape& cell, const FilmGas& gas) { return duct_.start(cell, gas); }
+    double start(const GasCellShape& cell, const FilmGas& gas) {
+        prandtl_factor_ = vertical_prandtl_factor(gas.prandtl);
+        return duct_.start(cell, gas);
+    }
     double at_wall(double forced, const GasCellShape&, const FilmGas& gas, double wall) const {
         const double kinematic = gas.viscosity / gas.density;
         const double rayleigh = constants::gravity * std::abs(gas.temperature - wall) /
                                 gas.temperature * height_ * height_ * height_ /
                                 (kinematic * kinematic) * gas.prandtl;
-        const double natural =
-            natural_vertical_nusselt(rayleigh, gas.prandtl) * gas.conductivity / height_;
+        const double natural = natural_vertical_nusselt_by_factor(rayleigh, prandtl_factor_) *
+                               gas.conductivity / height_;
         const bool sinks_at_wall = wall < gas.temperature;
         return mixed_nusselt(natural, forced, sinks_at_wall == gas.downward);
     }
 
   private:
     DuctFilm duct_;
-    double height_;  // [m]
+    double height_;              // [m]
+    double prandtl_factor_ = 0;  // [-] of the cell's gas
 };
 
 /// Gas that all but stands in a chamber and sinks along walls colder than itself.

@@ -61,8 +61,9 @@ double radiate(const GasCellShape& shape, double heat, double flame_temperature,
     for (const WallFace& face : shape.faces) sum += face.area * face.emissivity;
     for (std::size_t k = 0; k < given.size(); ++k) {
         const WallFace& face = shape.faces[k];
-        const double ratio = std::pow(solid_temperature[face.solid] / flame_temperature, 4);
-        given[k] = heat * face.area * face.emissivity / sum * std::max(1 - ratio, 0.0);
+        const double ratio = solid_temperature[face.solid] / flame_temperature;
+        const double square = ratio * ratio;
+        given[k] = heat * face.area * face.emissivity / sum * std::max(1 - square * square, 0.0);
         taken += given[k];
     }
     return taken;
@@ -97,6 +98,9 @@ GasPassage::GasPassage(GasPassageShape shape, GasSurroundings surroundings)
       air_(surroundings_.model->mixture(dry_air())) {
     for (std::size_t i = 0; i < shape_.cells.size(); ++i) {
         first_touch_.push_back(touches_.size());
+        rough_.push_back(shape_.friction ? haaland_roughness(shape_.roughness /
+                                                             shape_.cells[i].hydraulic_diameter)
+                                         : 0);
         for (const WallFace& face : shape_.cells[i].faces) touches_.push_back({i, face.solid});
     }
 }
@@ -206,8 +210,8 @@ Crossing GasPassage::march(const PassageInput& input, PassageRecord record, Film
                     capacity_flow =
                         flow * (enthalpy_at_start - mixture.enthalpy(level)) / (start - level);
                 strides = total / capacity_flow;
-                left = shape.stirred ? 1 / (1 + strides) : std::exp(-strides);
-                mean_share = shape.stirred ? left : -std::expm1(-strides) / strides;
+                mean_share = shape.stirred ? 1 / (1 + strides) : -std::expm1(-strides) / strides;
+                left = 1 - strides * mean_share;  // exp(-strides) in plug flow
                 mean = level + (start - level) * mean_share;
             }
             for (std::size_t k = 0; k < films.size(); ++k) films[k] = with_radiation(k);
@@ -237,7 +241,7 @@ Crossing GasPassage::march(const PassageInput& input, PassageRecord record, Film
             const double reynolds = mass_flux * diameter / film_gas.viscosity;
             crossing.loss +=
                 friction_times_reynolds({.reynolds = reynolds,
-                                         .relative_roughness = shape_.roughness / diameter,
+                                         .rough = rough_[i],
                                          .laminar_constant = shape_.laminar_constant}) *
                 film_gas.viscosity * velocity / (2 * diameter * diameter) * shape.length;
         }

@@ -97,6 +97,7 @@ class GasPassage final : public PassageLaw {
     Mixture air_;
     std::vector<Touch> touches_;
     std::vector<std::size_t> first_touch_;  // of each cell
+    std::vector<double> rough_;             // [-] haaland_roughness of each cell
 };
 
 }  // namespace drawwell

@@ -27,6 +27,7 @@ FuelBed::FuelBed(Shape shape, std::shared_ptr<const GasModel> model)
     : shape_(std::move(shape)), model_(std::move(model)) {
     for (const FuelLot& lot : shape_.lots) {
         const double rate = lot.lit_area * shape_.constants.surface_rate.value;
+        vapours_.push_back(vapours(shape_.fuel, lot.moisture_dry_basis, *model_));
         scale_.insert(scale_.end(),
                       {rate, lot.dry_mass, lot.dry_mass, lot.lit_area * warmth_scale});
     }
@@ -159,7 +160,7 @@ double FuelBed::most_drawn(std::size_t site, const View& view) const {
         const FuelLot& lot = shape_.lots[i];
         const double rate = losing(i, view.fuel);
         if (lot.site != site || rate <= 0) continue;
-        const Vapours given = vapours(shape_.fuel, lot.moisture_dry_basis, *model_);
+        const Vapours& given = vapours_[i];
         most += rate * (model_->mixture(given.species).enthalpy(hottest) - given.enthalpy) -
                 lot.losing_share(rate_of(i, view.fuel), wood_of(i, view.fuel)) *
                     warmth_of(i, view.fuel);
@@ -175,7 +176,7 @@ Emission FuelBed::emission(std::size_t site, const View& view, const Arriving& a
         const FuelLot& lot = shape_.lots[i];
         const double rate = losing(i, view.fuel);
         if (lot.site != site || rate <= 0) continue;
-        const Vapours given = vapours(shape_.fuel, lot.moisture_dry_basis, *model_);
+        const Vapours& given = vapours_[i];
         for (std::size_t s = 0; s < species_count; ++s) out.species[s] += rate * given.species[s];
         out.enthalpy_flow +=
             rate * given.enthalpy + lot.losing_share(rate_of(i, view.fuel), wood_of(i, view.fuel)) *
@@ -222,9 +223,7 @@ void FuelBed::rates(const View& view, std::span<const Arriving> arrived,
 double FuelBed::enthalpy(std::span<const double> fuel) const {
     double sum = 0;
     for (std::size_t i = 0; i < shape_.lots.size(); ++i)
-        sum += wood_of(i, fuel) *
-                   vapours(shape_.fuel, shape_.lots[i].moisture_dry_basis, *model_).enthalpy +
-               warmth_of(i, fuel);
+        sum += wood_of(i, fuel) * vapours_[i].enthalpy + warmth_of(i, fuel);
     return sum;
 }
 

@@ -116,6 +116,7 @@ class FuelBed final : public WoodFire {
 
     Shape shape_;
     std::shared_ptr<const GasModel> model_;
+    std::vector<Vapours> vapours_;  // of each lot
     std::vector<double> scale_;
 };
 

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "models/laws/cube_root.h"
+
 namespace drawwell {
 namespace {
 
@@ -17,17 +19,17 @@ double fast_tanh(double x) {
 double laminar_nusselt(double re, double prandtl, double length_over_diameter) {
     // Baehr and Stephan in the inverse Graetz number; below Gz 1e-4 nothing changes any more.
     const double gz = std::max(re * prandtl / length_over_diameter, 1e-4);
-    const double x3 = std::cbrt(1 / gz);
+    const double x3 = cube_root(1 / gz);
     const double developed = 3.657 / fast_tanh(x3 * (2.264 + 1.7 * x3));
     const double entry = 0.0499 * gz * fast_tanh(1 / gz);
-    return (developed + entry) / fast_tanh(2.432 * std::sqrt(std::cbrt(prandtl) * x3));
+    return (developed + entry) / fast_tanh(2.432 * std::sqrt(cube_root(prandtl) * x3));
 }
 
 double turbulent_nusselt(double re, double prandtl, double length_over_diameter) {
     const double root = 0.79 * std::log(re) - 1.64;
     const double f8 = 0.125 / (root * root);
-    const double p = std::cbrt(prandtl);
-    const double d = std::cbrt(1 / length_over_diameter);
+    const double p = cube_root(prandtl);
+    const double d = cube_root(1 / length_over_diameter);
     return f8 * (re - 1000) * prandtl / (1 + 12.7 * std::sqrt(f8) * (p * p - 1)) * (1 + d * d);
 }
 
@@ -57,10 +59,10 @@ double stagnation_profile(double radius_over_bore) {
 double mixed_nusselt(double natural, double forced, bool aiding) {
     const double n = natural * natural * natural;
     const double f = forced * forced * forced;
-    if (aiding) return std::cbrt(n + f);
+    if (aiding) return cube_root(n + f);
     // |n - f| rounded where the two cancel; exact where either is absent. The last term (a Nusselt
     // number of 0.1) only keeps the slope finite where both are.
-    return std::cbrt(std::sqrt((n - f) * (n - f) + 0.04 * n * f + 1e-6));
+    return cube_root(std::sqrt((n - f) * (n - f) + 0.04 * n * f + 1e-6));
 }
 
 }  // namespace drawwell

@@ -11,18 +11,21 @@ namespace {
 constexpr double laminar_end = 2300;
 constexpr double turbulent_start = 4000;
 
-double haaland_times_reynolds(double re, double roughness) {
-    const double rough = roughness > 0 ? std::pow(roughness / 3.7, 1.11) : 0;
+double haaland_times_reynolds(double re, double rough) {
     const double root = -1.8 * std::log10(rough + 6.9 / re);
     return re / (root * root);
 }
 
 }  // namespace
 
+double haaland_roughness(double relative_roughness) {
+    return relative_roughness > 0 ? std::pow(relative_roughness / 3.7, 1.11) : 0;
+}
+
 double friction_times_reynolds(const DuctFriction& duct) {
     const double re = std::abs(duct.reynolds);
     if (re <= laminar_end) return duct.laminar_constant;
-    const double turbulent = haaland_times_reynolds(re, duct.relative_roughness);
+    const double turbulent = haaland_times_reynolds(re, duct.rough);
     if (re >= turbulent_start) return turbulent;
     const double s = (re - laminar_end) / (turbulent_start - laminar_end);
     const double share = s * s * (3 - 2 * s);

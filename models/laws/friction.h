@@ -4,10 +4,14 @@ namespace drawwell {
 
 /// What wall friction in a straight duct depends on.
 struct DuctFriction {
-    double reynolds = 0;            // [-] on the hydraulic diameter; its sign does not matter
-    double relative_roughness = 0;  // [-] sand roughness over hydraulic diameter
-    double laminar_constant = 64;   // [-] Darcy factor times Reynolds number in laminar flow
+    double reynolds = 0;           // [-] on the hydraulic diameter; its sign does not matter
+    double rough = 0;              // [-] haaland_roughness of the wall
+    double laminar_constant = 64;  // [-] Darcy factor times Reynolds number in laminar flow
 };
+
+/// Haaland's term for a sand roughness over the hydraulic diameter [-], the same for all flows:
+/// (k / (3.7 D))^1.11.
+double haaland_roughness(double relative_roughness);
 
 /// Darcy friction factor times Reynolds number [-]: laminar below 2300, Haaland's formula above
 /// 4000, a smooth step between (our choice); finite at rest, slope continuous.

@@ -8,6 +8,9 @@ namespace drawwell {
 
 /// Vertical plate, on its height; Churchill and Chu, all Ra to 1e12.
 double natural_vertical_nusselt(double rayleigh, double prandtl);
+/// The same of a gas whose `vertical_prandtl_factor` is known, for many walls of one gas.
+double natural_vertical_nusselt_by_factor(double rayleigh, double factor);
+double vertical_prandtl_factor(double prandtl);
 /// 20 % outside is our choice.
 inline constexpr Range natural_vertical_range{
     "air at upright walls", "Rayleigh number", "", 0, 1e12, 0.2};

@@ -2,6 +2,7 @@
 
 #include <cmath>
 
+#include "models/laws/cube_root.h"
 #include "models/laws/natural_convection.h"
 #include "solver/constants.h"
 
@@ -9,6 +10,13 @@ namespace drawwell {
 namespace {
 
 constexpr double rounding = 0.1;  // [K]
+constexpr double air_prandtl = 0.70;
+
+/// Of an upright wall or pipe in air.
+double upright_nusselt(double rayleigh) {
+    static const double factor = vertical_prandtl_factor(air_prandtl);
+    return natural_vertical_nusselt_by_factor(rayleigh, factor);
+}
 
 double rounded(double difference) {
     return std::hypot(difference, rounding);
@@ -16,7 +24,7 @@ double rounded(double difference) {
 
 /// h [W/(m2 K)] of two Nusselt numbers, each on its own length [m].
 double by_cubes(double natural, double forced) {
-    return std::cbrt(natural * natural * natural + forced * forced * forced);
+    return cube_root(natural * natural * natural + forced * forced * forced);
 }
 
 }  // namespace
@@ -28,7 +36,7 @@ AirFilm air_properties(double temperature) {
     air.conductivity = 2.64638e-3 * t15 / (temperature + 245.4 * std::exp2(-39.863 / temperature));
     // 287.05 J/(kg K) is the gas constant of air with its argon.
     air.kinematic_viscosity = air.viscosity * 287.05 * temperature / constants::standard_pressure;
-    air.prandtl = 0.70;
+    air.prandtl = air_prandtl;
     air.expansion = 1 / temperature;
     return air;
 }
@@ -44,8 +52,7 @@ double vertical_outside(double surface, double air, double height, double wind) 
     const double ra = film_rayleigh(film, rounded(surface - air), height);
     const double re = std::abs(wind) * height / film.kinematic_viscosity;
     const double per_nusselt = film.conductivity / height;
-    return per_nusselt * by_cubes(natural_vertical_nusselt(ra, film.prandtl),
-                                  wind_plate_nusselt(re, film.prandtl));
+    return per_nusselt * by_cubes(upright_nusselt(ra), wind_plate_nusselt(re, film.prandtl));
 }
 
 double horizontal_up_outside(double surface, double air, double diameter, double wind) {
@@ -67,8 +74,7 @@ double upright_pipe_outside(double surface, double air, const UprightPipe& pipe,
     const double ra = film_rayleigh(film, rounded(surface - air), pipe.height);
     const double re = std::abs(wind) * pipe.diameter / film.kinematic_viscosity;
     const double forced = re > 0 ? wind_cylinder_nusselt(re, film.prandtl) : 0;
-    return film.conductivity * by_cubes(natural_vertical_nusselt(ra, film.prandtl) / pipe.height,
-                                        forced / pipe.diameter);
+    return film.conductivity * by_cubes(upright_nusselt(ra) / pipe.height, forced / pipe.diameter);
 }
 
 double cylinder_outside(double surface, double air, double diameter, double wind) {

@@ -4,6 +4,7 @@
 
 #include <cmath>
 
+#include "models/stove_run.h"
 #include "tests/models/plain_stove.h"
 #include "tests/near.h"
 
@@ -70,6 +71,39 @@ TEST_SUITE("models/cold_start") {
         const ColdStart start = cold_start(stove, plain_library());
         REQUIRE(start.kindling);
         CHECK(*start.kindling == 0);
+    }
+
+    TEST_CASE("a burn shows of its kindling what kindling alone does") {
+        Stove stove = unlit(288.15, 293.15);  // the gas falls before the fire
+        stove.kindling = Kindling{.mass = 0.3, .kind = "wood"};
+        REQUIRE(kindles_alone(stove));
+        StoveRun run(stove, plain_library());
+        KindlingWatch watch;
+        run.burn(
+            600, 30, [](double, std::span<const double>, HeatBalance&) { return true; },
+            [&](double time, const Flow& flow) { watch.see(time, flow); });
+        const ColdStart alone = cold_start(stove, plain_library());
+        const ColdStart seen = cold_start(stove, plain_library(), &watch);
+        REQUIRE(alone.kindling);
+        REQUIRE(seen.kindling);
+        CHECK(*alone.kindling > 0);
+        CHECK(*seen.kindling == near(*alone.kindling, 1e-9));
+    }
+
+    TEST_CASE("kindling burns alone unless a load or another fire comes soon") {
+        Stove stove = unlit(293.15, 273.15);
+        CHECK_FALSE(kindles_alone(stove));
+        stove.kindling = Kindling{.mass = 0.1, .kind = "wood"};
+        CHECK(kindles_alone(stove));
+        Load load;
+        load.times = {400, 900};
+        stove.loads.push_back(load);
+        CHECK(kindles_alone(stove));
+        stove.loads[0].times = {100, 900};
+        CHECK_FALSE(kindles_alone(stove));
+        stove.loads.clear();
+        stove.heat_source = Table(6000);
+        CHECK_FALSE(kindles_alone(stove));
     }
 
     TEST_CASE("loads and other fires do not count before the stove is lit") {

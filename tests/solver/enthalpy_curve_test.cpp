@@ -59,6 +59,14 @@ TEST_SUITE("solver/enthalpy_curve") {
         CHECK(at(740) - at(735) == near(above, 0.02));
     }
 
+    TEST_CASE("a guess changes nothing but the time it takes") {
+        const EnthalpyCurve curve(steel_table());
+        for (double t = 1; t < 2500; t += 37.3)
+            for (const double guess : {-5.0, 0.0, t - 1.5, t, t + 0.4, 3000.0, std::nan("")})
+                CHECK(curve.temperature(curve.enthalpy(t), guess) ==
+                      curve.temperature(curve.enthalpy(t)));
+    }
+
     TEST_CASE("temperature undoes enthalpy, through the peak and beyond the table") {
         const EnthalpyCurve curve(steel_table());
         for (double t = 150; t < 2500; t += 7.3)

@@ -288,6 +288,48 @@ TEST_SUITE("solver/flow") {
         CHECK(draft.flow.inlet_flow() > 0);
     }
 
+    TEST_CASE("loops are balanced as closely as asked") {
+        for (const double within : {1e-2, 1e-4, 1e-6}) {
+            Draft draft(chimney(500));
+            draft.flow.balance_within(within);
+            draft.flow.solve(draft.conditions());
+            draft.flow.commit();
+            draft.flow.solve(draft.conditions(), -0.5);
+            CHECK(std::abs(draft.flow.march().imbalance(0) + 0.5) < within);
+        }
+    }
+
+    TEST_CASE("a flow that changed at once is not taken for one that goes on changing") {
+        Draft draft(chimney(500));
+        draft.flow.solve(draft.conditions());
+        draft.flow.commit();
+        const auto at = [&](double time) {
+            return Flow::Conditions{time, draft.temperature, draft.network.initial_fuel};
+        };
+        draft.flow.solve(at(1 - 1e-13));
+        draft.flow.commit();
+        draft.flow.solve(at(1), -0.5);  // a stop: the same instant, another push
+        draft.flow.commit();
+        const std::size_t before = draft.flow.marches();
+        draft.flow.solve(at(1.2), -0.5);
+        CHECK(draft.flow.marches() - before <= 2);
+    }
+
+    TEST_CASE("a flow that bends evenly is foreseen after three steps") {
+        // Walls that warm as time squared; the draw follows their temperature.
+        Draft draft(chimney(500));
+        std::size_t last = 0;
+        std::vector<double> walls = draft.temperature;
+        for (const double time : {0.0, 10.0, 20.0, 30.0, 40.0}) {
+            for (double& wall : walls) wall += 2e-3 * time;
+            const std::size_t before = draft.flow.marches();
+            draft.flow.solve({time, walls, draft.network.initial_fuel});
+            draft.flow.commit();
+            last = draft.flow.marches() - before;
+        }
+        CHECK(last == 1);
+    }
+
     TEST_CASE("a draw that no stable flow balances is said to be so") {
         // The one root, at -5 g/s, gives way when pushed.
         Draft draft(single_curve([](double x) { return 5 + 1e3 * x; }));

@@ -107,6 +107,20 @@ TEST_SUITE("solver/march") {
         CHECK(run.march.mass_flow(2) == near(0.0102, 1e-12));
     }
 
+    TEST_CASE("a fire's gas swells the flow that goes on, whatever was guessed of it") {
+        for (const double guess : {0.0, 2e-4, 5e-3}) {
+            const Marched run(small_stove(), {0.01}, {guess});
+            CHECK(run.march.mass_flow(2) == near(0.0102, 1e-12));
+            CHECK(run.march.unsettled() < 1e-15);
+        }
+    }
+
+    TEST_CASE("where gas flows back to a fire the guess stays in its flows, and is told apart") {
+        const Marched run(small_stove(), {-0.01}, {5e-4});
+        CHECK(run.march.mass_flow(2) == near(-0.0095, 1e-12));
+        CHECK(run.march.unsettled() == near(3e-4, 1e-12));
+    }
+
     TEST_CASE("a junction without flow holds still air, not nonsense") {
         const Marched run(with_way_back(3), {0, 0}, {});
         CHECK(temperature_of(run.march.junction_gas(hearth)) == near(300, 1e-9));

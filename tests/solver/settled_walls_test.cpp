@@ -130,6 +130,21 @@ TEST_SUITE("solver/settled_walls") {
         CHECK(sustained.flow == near(0.01 * 5 / 14, 1e-4));
     }
 
+    TEST_CASE("the sustained push is the same wherever its top was expected") {
+        Settled run(single_curve([](double x) {
+            const double s = x / 0.01;
+            return 4 + 10 * s - 14 * s * std::abs(s);
+        }));
+        Vector rate(run.state.size());
+        run.balance.rates(0, run.state, rate);
+        const double present = run.balance.flow().inlet_flow();
+        for (const double expected : {0.1, 0.35, 0.5, 0.9, 2.0}) {
+            const ReserveDraw sustained =
+                sustained_push(run.balance, 0, run.state, present, expected * present);
+            CHECK(sustained.pressure == near(4 + 25.0 / 14, 1e-6));
+        }
+    }
+
     TEST_CASE("a push that lasts cools the walls and finds less to withstand it") {
         // Walls that nothing heats settle at the temperature of the air and draw no more.
         Network network = small_stove();

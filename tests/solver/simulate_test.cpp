@@ -104,6 +104,20 @@ TEST_SUITE("solver/simulate") {
         CHECK(burn.times[5] == 250);
     }
 
+    TEST_CASE("the flow is seen at the start and at the end of each step") {
+        Burn burn(small_stove());
+        Vector seen;
+        burn.simulation.stepped = [&](double time, const Flow& flow) {
+            CHECK(flow.inlet_flow() == flow.committed_flow());
+            seen.push_back(time);
+        };
+        const Effort effort = burn.run();
+        CHECK(seen.size() == effort.steps + 1);
+        CHECK(seen.front() == 0);
+        CHECK(seen.back() == 600);
+        CHECK(std::is_sorted(seen.begin(), seen.end()));
+    }
+
     TEST_CASE("halving the sample interval shows more of the same run") {
         Burn coarse(small_stove()), fine(small_stove());
         fine.simulation.sample_every = 30;

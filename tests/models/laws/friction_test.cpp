@@ -13,7 +13,7 @@ double smooth(double re) {
     return friction_times_reynolds({.reynolds = re});
 }
 double rough(double re, double roughness) {
-    return friction_times_reynolds({.reynolds = re, .relative_roughness = roughness});
+    return friction_times_reynolds({.reynolds = re, .rough = haaland_roughness(roughness)});
 }
 
 }  // namespace

@@ -13,7 +13,7 @@ namespace {
 constexpr auto name = "handbook/friction";
 
 double factor(double reynolds, double roughness) {
-    return friction_times_reynolds({.reynolds = reynolds, .relative_roughness = roughness}) /
+    return friction_times_reynolds({.reynolds = reynolds, .rough = haaland_roughness(roughness)}) /
            reynolds;
 }
 
