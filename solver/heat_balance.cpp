@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numeric>
 
 #include "solver/constants.h"
 
@@ -17,16 +18,19 @@ double fourth(double t) {
     return square * square;
 }
 
+/// As gas on its way through the stove meets them, those that only radiation reaches at the end.
 std::vector<std::size_t> solids_that_gas_or_radiation_reaches(const Network& network) {
     std::vector<bool> reached(network.solids.size());
+    std::vector<std::size_t> coupled;
+    const auto reach = [&](std::size_t solid) {
+        if (!reached[solid]) coupled.push_back(solid);
+        reached[solid] = true;
+    };
     for (const Passage& passage : network.passages)
-        for (const Touch& touch : passage.law->touches()) reached[touch.solid] = true;
+        for (const Touch& touch : passage.law->touches()) reach(touch.solid);
     for (const RadiationEnclosure& enclosure : network.enclosures)
         for (const auto& patch : enclosure.patches)
-            for (const auto& share : patch) reached[index(share.solid)] = true;
-    std::vector<std::size_t> coupled;
-    for (std::size_t i = 0; i < reached.size(); ++i)
-        if (reached[i]) coupled.push_back(i);
+            for (const auto& share : patch) reach(index(share.solid));
     return coupled;
 }
 
@@ -271,25 +275,25 @@ void HeatBalance::couple_by_gas() {
             const std::size_t i = forward ? step : count - 1 - step;
             const GasCell& cell = march.cells()[passage.first_cell + i];
             capacity_flow = cell.capacity_flow;
-            double total = 0;
-            for (std::size_t k = 0; k < touches.size(); ++k)
-                if (touches[k].gas_cell == i) total += march.conductance()[passage.first_touch + k];
+            const auto here = std::ranges::equal_range(touches, i, {}, &Touch::gas_cell);
+            const auto conductance = march.conductance().subspan(
+                passage.first_touch + static_cast<std::size_t>(here.begin() - touches.begin()),
+                here.size());
+            const double total = std::accumulate(conductance.begin(), conductance.end(), 0.0);
             for (std::size_t c = 0; c < n; ++c) mean[c] = cell.mean_share * gas[c];
             for (std::size_t c = 0; c < n; ++c) gas[c] *= cell.pass_through;
             if (!(total > 0)) continue;
-            for (std::size_t k = 0; k < touches.size(); ++k) {
-                if (touches[k].gas_cell != i) continue;
-                const double share = march.conductance()[passage.first_touch + k] / total;
-                const std::size_t c = matrix_->place(touches[k].solid);
+            for (std::size_t k = 0; k < here.size(); ++k) {
+                const double share = conductance[k] / total;
+                const std::size_t c = matrix_->place(here[k].solid);
                 mean[c] += (1 - cell.mean_share) * share;
                 gas[c] += (1 - cell.pass_through) * share;
             }
-            for (std::size_t k = 0; k < touches.size(); ++k) {
-                if (touches[k].gas_cell != i) continue;
-                const double conductance = march.conductance()[passage.first_touch + k];
-                const std::size_t row = matrix_->place(touches[k].solid);
-                for (std::size_t c = 0; c < n; ++c) matrix_->dense(row, c) -= conductance * mean[c];
-                matrix_->diagonal(touches[k].solid) += conductance;
+            for (std::size_t k = 0; k < here.size(); ++k) {
+                const std::size_t row = matrix_->place(here[k].solid);
+                for (std::size_t c = 0; c < n; ++c)
+                    matrix_->dense(row, c) -= conductance[k] * mean[c];
+                matrix_->diagonal(here[k].solid) += conductance[k];
             }
         }
         at_junction[down].resize(n);

@@ -62,7 +62,7 @@ class PassageLaw {
     virtual ~PassageLaw() = default;
 
     virtual std::size_t cell_count() const = 0;
-    /// Walls touched, in the order of the record's touches.
+    /// Walls touched, in the order of the record's touches: by gas cell.
     virtual const std::vector<Touch>& touches() const = 0;
     /// Pure: fills the record.
     virtual Crossing cross(const PassageInput& input, PassageRecord record) const = 0;

@@ -1,16 +1,9 @@
 #include "solver/structured_matrix.h"
 
-#include <Eigen/Dense>
 #include <algorithm>
 #include <map>
 
 namespace drawwell {
-
-struct StructuredMatrix::Dense {
-    Eigen::MatrixXd matrix;
-    Eigen::PartialPivLU<Eigen::MatrixXd> lu;
-    Eigen::VectorXd right;
-};
 
 StructuredMatrix::StructuredMatrix(std::size_t size,
                                    std::span<const std::pair<std::size_t, std::size_t>> links,
@@ -20,7 +13,9 @@ StructuredMatrix::StructuredMatrix(std::size_t size,
       edge_count_(links.size()),
       diagonal_(size),
       dense_(coupled.size() * coupled.size()),
-      lu_(std::make_unique<Dense>()) {
+      lu_(dense_.size()),
+      lower_(coupled.size()),
+      upper_(coupled.size()) {
     for (std::size_t c = 0; c < coupled_.size(); ++c) place_[coupled_[c]] = c;
 
     std::vector<std::map<std::size_t, std::size_t>> near(size);  // neighbour -> edge
@@ -59,8 +54,6 @@ StructuredMatrix::StructuredMatrix(std::size_t size,
     factored_diagonal_.resize(size);
 }
 
-StructuredMatrix::~StructuredMatrix() = default;
-
 void StructuredMatrix::clear() {
     std::fill(diagonal_.begin(), diagonal_.end(), 0.0);
     std::fill(edge_.begin(), edge_.end(), 0.0);
@@ -82,18 +75,29 @@ void StructuredMatrix::factor(double scale, std::span<const double> shift) {
                 e[step.fill[pair++]] -= share * e[step.neighbours[b].edge];
         }
     }
-    const auto n = static_cast<Eigen::Index>(coupled_.size());
-    lu_->matrix =
-        scale *
-        Eigen::Map<const Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, Eigen::RowMajor>>(
-            dense_.data(), n, n);
-    for (Eigen::Index c = 0; c < n; ++c)
-        lu_->matrix(c, c) += d[coupled_[static_cast<std::size_t>(c)]];
-    for (const CoupledEdge& edge : coupled_edges_)
-        lu_->matrix(static_cast<Eigen::Index>(edge.row), static_cast<Eigen::Index>(edge.column)) +=
-            e[edge.edge];
-    if (n > 0) lu_->lu.compute(lu_->matrix);
-    lu_->right.resize(n);
+    const std::size_t n = coupled_.size();
+    for (std::size_t i = 0; i < lu_.size(); ++i) lu_[i] = scale * dense_[i];
+    for (std::size_t c = 0; c < n; ++c) lu_[c * n + c] += d[coupled_[c]];
+    for (const CoupledEdge& edge : coupled_edges_) lu_[edge.row * n + edge.column] += e[edge.edge];
+    eliminate_coupled();
+}
+
+void StructuredMatrix::eliminate_coupled() {
+    const std::size_t n = coupled_.size();
+    for (auto& row : lower_) row.clear();
+    for (std::size_t k = 0; k < n; ++k) {
+        const double* pivot = &lu_[k * n];
+        upper_[k].clear();
+        for (std::size_t j = k + 1; j < n; ++j)
+            if (pivot[j] != 0) upper_[k].push_back(j);
+        for (std::size_t i = k + 1; i < n; ++i) {
+            double* row = &lu_[i * n];
+            if (row[k] == 0) continue;
+            row[k] /= pivot[k];
+            lower_[i].push_back(k);
+            for (const std::size_t j : upper_[k]) row[j] -= row[k] * pivot[j];
+        }
+    }
 }
 
 void StructuredMatrix::solve(std::span<double> x) const {
@@ -102,12 +106,12 @@ void StructuredMatrix::solve(std::span<double> x) const {
         for (const Neighbour& near : step.neighbours)
             x[near.unknown] -= factored_edge_[near.edge] * share;
     }
-    if (!coupled_.empty()) {
-        for (std::size_t c = 0; c < coupled_.size(); ++c)
-            lu_->right(static_cast<Eigen::Index>(c)) = x[coupled_[c]];
-        lu_->right = lu_->lu.solve(lu_->right).eval();
-        for (std::size_t c = 0; c < coupled_.size(); ++c)
-            x[coupled_[c]] = lu_->right(static_cast<Eigen::Index>(c));
+    const std::size_t n = coupled_.size();
+    for (std::size_t i = 0; i < n; ++i)
+        for (const std::size_t k : lower_[i]) x[coupled_[i]] -= lu_[i * n + k] * x[coupled_[k]];
+    for (std::size_t i = n; i-- > 0;) {
+        for (const std::size_t j : upper_[i]) x[coupled_[i]] -= lu_[i * n + j] * x[coupled_[j]];
+        x[coupled_[i]] /= lu_[i * n + i];
     }
     for (auto step = order_.rbegin(); step != order_.rend(); ++step) {
         double sum = x[step->unknown];

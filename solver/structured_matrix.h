@@ -1,7 +1,6 @@
 #pragma once
 
 #include <cstddef>
-#include <memory>
 #include <span>
 #include <utility>
 #include <vector>
@@ -12,12 +11,14 @@ namespace drawwell {
 /// radiation reaches ("coupled") act on each other densely and without symmetry.
 ///
 /// The others stand in chains behind the faces and are eliminated one by one in an order fixed at
-/// construction, with at most a few neighbours each; only the coupled ones meet a dense LU.
+/// construction, with at most a few neighbours each. The coupled ones follow in the order given: in
+/// that of the gas, most entries above the diagonal stay zero and are passed over. Nothing is
+/// pivoted: what one wall loses by being warmer the others gain at most, so that every column is
+/// dominated by its diagonal.
 class StructuredMatrix {
   public:
     StructuredMatrix(std::size_t size, std::span<const std::pair<std::size_t, std::size_t>> links,
                      std::span<const std::size_t> coupled);
-    ~StructuredMatrix();
 
     void clear();
     double& diagonal(std::size_t i) { return diagonal_[i]; }
@@ -46,7 +47,7 @@ class StructuredMatrix {
         std::vector<Neighbour> neighbours;
         std::vector<std::size_t> fill;  // edge of each pair of neighbours, first before second
     };
-    struct Dense;
+    void eliminate_coupled();
 
     std::vector<std::size_t> coupled_, place_;
     std::vector<Elimination> order_;
@@ -57,7 +58,10 @@ class StructuredMatrix {
     std::size_t edge_count_;
     std::vector<double> diagonal_, edge_, dense_;
     std::vector<double> factored_diagonal_, factored_edge_;
-    std::unique_ptr<Dense> lu_;
+    // Row-major: L below the diagonal, which is left out as one, and U; of each row the columns
+    // that are not zero on either side of the diagonal.
+    std::vector<double> lu_;
+    std::vector<std::vector<std::size_t>> lower_, upper_;
 };
 
 }  // namespace drawwell

@@ -112,6 +112,14 @@ int drawwell_rates(DrawwellRun* run, double time, const double* state, double* r
     }
 }
 
+std::size_t drawwell_evaluations(const DrawwellRun* run) {
+    return run->run.balance.evaluations();
+}
+
+void drawwell_balance_within(DrawwellRun* run, double pressure) {
+    run->run.balance.flow().balance_within(pressure);
+}
+
 DrawwellVerdict drawwell_accepted(DrawwellRun* run, double time, double step, const double* state) {
     if (drawwell_rates(run, time, state, run->rate.data()) != 0) return drawwell_too_long;
     Flow& flow = run->run.balance.flow();

@@ -28,6 +28,10 @@ double drawwell_begin(DrawwellRun* run, double time, double* state);
 /// f. Not zero where no flow balances the draw: the trial led nowhere.
 int drawwell_rates(DrawwellRun* run, double time, const double* state, double* rate);
 
+/// How often f was worked out, and closer to zero than what [Pa] its flows are to be balanced.
+std::size_t drawwell_evaluations(const DrawwellRun* run);
+void drawwell_balance_within(DrawwellRun* run, double pressure);
+
 /// What an integrator must do after a step of its own.
 enum DrawwellVerdict {
     drawwell_go_on = 0,

@@ -1,10 +1,11 @@
 """Integrates a stove by SciPy on drawwell's right-hand side, a shared library; writes
 reference.csv to the terminal.
 
-    integrate.py LIBRARY STOVE.toml SECONDS EVERY TOLERANCE METHOD
+    integrate.py LIBRARY STOVE.toml SECONDS EVERY TOLERANCE METHOD [BALANCED]
 """
 import ctypes
 import sys
+import time as clock
 
 import numpy as np
 import scipy
@@ -28,6 +29,8 @@ class Run:
             ("unit", None, [run, numbers]),
             ("begin", real, [run, real, numbers]),
             ("rates", ctypes.c_int, [run, real, numbers, numbers]),
+            ("evaluations", size, [run]),
+            ("balance_within", None, [run, real]),
             ("accepted", ctypes.c_int, [run, real, real, numbers]),
             ("show", None, [run, real, numbers, numbers]),
         ):
@@ -101,10 +104,13 @@ class Stretch:
 
 
 def main():
-    library, stove, end, every, tolerance, method = sys.argv[1:]
+    library, stove, end, every, tolerance, method = sys.argv[1:7]
     end, every = float(end), float(every)
     run = Run(library, stove, end)
+    if balanced := sys.argv[7:]:
+        run.c.drawwell_balance_within(run.run, float(balanced[0]))
     stretch = Stretch(run, getattr(scipy.integrate, method), float(tolerance))
+    start = clock.perf_counter()
     time, state = 0.0, run.initial()
     following = run.begin(time, state)
     times, shown = [time], [run.show(time, state)]
@@ -118,6 +124,8 @@ def main():
         if time == sample:
             times.append(time)
             shown.append(run.show(time, state))
+    print(f"{clock.perf_counter() - start} s, {run.c.drawwell_evaluations(run.run)} right-hand sides, "
+          f"{stretch.steps} steps", file=sys.stderr)
     print(f"# SciPy {scipy.__version__}, {method}, relative tolerance {tolerance}, "
           f"{stretch.steps} steps, {stretch.taken_again} taken again")
     print("quantity," + ",".join(f"{t:g}" for t in times))

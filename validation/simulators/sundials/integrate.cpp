@@ -8,6 +8,7 @@
 #include <sunmatrix/sunmatrix_dense.h>
 
 #include <algorithm>
+#include <chrono>
 #include <cstdio>
 #include <cstdlib>
 #include <vector>
@@ -92,13 +93,14 @@ class Integrator {
 }  // namespace
 
 int main(int argc, char** argv) {
-    if (argc != 5) {
-        std::fprintf(stderr, "use: %s STOVE.toml SECONDS EVERY TOLERANCE\n", argv[0]);
+    if (argc != 5 && argc != 6) {
+        std::fprintf(stderr, "use: %s STOVE.toml SECONDS EVERY TOLERANCE [BALANCED]\n", argv[0]);
         return 2;
     }
     const double end = std::atof(argv[2]), every = std::atof(argv[3]);
     DrawwellRun* run = drawwell_open(argv[1], end);
     if (!run) return 1;
+    if (argc == 6) drawwell_balance_within(run, std::atof(argv[5]));
     std::vector<double> times;
     std::vector<std::vector<double>> shown;
     std::size_t quantities = 0;
@@ -108,6 +110,7 @@ int main(int argc, char** argv) {
         times.push_back(time);
         drawwell_show(run, time, integrator.state(), shown.emplace_back(quantities).data());
     };
+    const auto start = std::chrono::steady_clock::now();
     double time = 0;
     double next = integrator.begin(0);
     show(0);
@@ -119,6 +122,9 @@ int main(int argc, char** argv) {
         if (time == next && time < end) next = integrator.begin(time);
         if (time == sample) show(time);
     }
+    const std::chrono::duration<double> spent = std::chrono::steady_clock::now() - start;
+    std::fprintf(stderr, "%g s, %zu right-hand sides, %ld steps\n", spent.count(),
+                 drawwell_evaluations(run), integrator.steps);
     char version[64] = "";
     SUNDIALSGetVersion(version, sizeof version);
     std::printf("# SUNDIALS CVODE %s, BDF, relative tolerance %s, %ld steps, %ld taken again\n",
