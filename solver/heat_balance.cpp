@@ -275,10 +275,11 @@ void HeatBalance::couple_by_gas() {
             const std::size_t i = forward ? step : count - 1 - step;
             const GasCell& cell = march.cells()[passage.first_cell + i];
             capacity_flow = cell.capacity_flow;
-            const auto here = std::ranges::equal_range(touches, i, {}, &Touch::gas_cell);
-            const auto conductance = march.conductance().subspan(
-                passage.first_touch + static_cast<std::size_t>(here.begin() - touches.begin()),
-                here.size());
+            const auto range = std::ranges::equal_range(touches, i, {}, &Touch::gas_cell);
+            const std::span here(range.begin(), range.end());
+            const auto first = static_cast<std::size_t>(range.begin() - touches.begin());
+            const auto conductance =
+                march.conductance().subspan(passage.first_touch + first, here.size());
             const double total = std::accumulate(conductance.begin(), conductance.end(), 0.0);
             for (std::size_t c = 0; c < n; ++c) mean[c] = cell.mean_share * gas[c];
             for (std::size_t c = 0; c < n; ++c) gas[c] *= cell.pass_through;
