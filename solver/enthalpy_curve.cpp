@@ -44,7 +44,6 @@ double EnthalpyCurve::temperature(double enthalpy) const {
 }
 
 double EnthalpyCurve::temperature(double enthalpy, double guess) const {
-    if (!(guess >= 0)) return temperature(enthalpy);
     const std::size_t i = interval(guess);
     if (!(enthalpy_[i] <= enthalpy && enthalpy < enthalpy_[i + 1])) return temperature(enthalpy);
     return on_line(i, enthalpy);

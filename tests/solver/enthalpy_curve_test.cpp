@@ -62,7 +62,7 @@ TEST_SUITE("solver/enthalpy_curve") {
     TEST_CASE("a guess changes nothing but the time it takes") {
         const EnthalpyCurve curve(steel_table());
         for (double t = 1; t < 2500; t += 37.3)
-            for (const double guess : {-5.0, 0.0, t - 1.5, t, t + 0.4, 3000.0, std::nan("")})
+            for (const double guess : {-5.0, 0.0, t - 1.5, t, t + 0.4, 3000.0})
                 CHECK(curve.temperature(curve.enthalpy(t), guess) ==
                       curve.temperature(curve.enthalpy(t)));
     }
