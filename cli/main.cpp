@@ -1,5 +1,6 @@
 #include <CLI/CLI.hpp>
 #include <iostream>
+#include <string_view>
 
 #include "cli/commands/burn_command.h"
 #include "cli/commands/compare_command.h"
@@ -14,6 +15,7 @@
 #include "cli/commands/report_command.h"
 #include "cli/commands/sheet_command.h"
 #include "cli/report/pending_file.h"
+#include "cli/study/ranks.h"
 #include "solver/errors.h"
 
 namespace {
@@ -43,6 +45,9 @@ int run(int argc, char** argv) {
     add_plot_command(app);
     add_new_command(app);
     add_list_command(app);
+    // Under mpirun only a comparison is shared; all else is the first process's alone.
+    if (!speaks_for_all() && (argc < 2 || std::string_view(argv[1]) != "compare"))
+        return exit_success;
     if (argc < 2) {
         std::cout << app.help();
         return exit_input;
@@ -50,11 +55,17 @@ int run(int argc, char** argv) {
     try {
         app.parse(argc, argv);
     } catch (const CLI::ParseError& error) {
+        if (!speaks_for_all()) return error.get_exit_code() == 0 ? exit_success : exit_input;
         return app.exit(error) == 0 ? exit_success : exit_input;
     }
     // A full disk or a closed pipe behind standard output is an error as well.
     if (!std::cout.flush()) throw FileError("cannot write standard output");
     return exit_success;
+}
+
+int fail(const std::exception& error, int code) {
+    if (drawwell::speaks_for_all()) std::cerr << error.what() << "\n";
+    return code;
 }
 
 }  // namespace
@@ -64,14 +75,11 @@ int main(int argc, char** argv) {
     try {
         return run(argc, argv);
     } catch (const InputError& error) {
-        std::cerr << error.what() << "\n";
-        return exit_input;
+        return fail(error, exit_input);
     } catch (const Interrupted& error) {
-        std::cerr << error.what() << "\n";
-        return exit_interrupted;
+        return fail(error, exit_interrupted);
     } catch (const FileError& error) {
-        std::cerr << error.what() << "\n";
-        return exit_file;
+        return fail(error, exit_file);
     } catch (const std::exception& error) {
         std::cerr << "the calculation failed, which is the program's fault: " << error.what()
                   << "\n";

@@ -8,6 +8,7 @@
 #include "models/components/parts.h"
 #include "models/fire/table_fire.h"
 #include "models/fittings/fittings.h"
+#include "models/fouling.h"
 #include "models/overturn.h"
 #include "solver/errors.h"
 
@@ -218,7 +219,8 @@ void add_fire(StoveBuilder& builder, const Library& library, const SolidFuel& fu
 BuiltStove build_network(const Stove& stove, const Library& library, const SavedState* from) {
     BuiltStove built;
     built.fuel = mean_fuel(stove, library);
-    StoveBuilder builder(stove, library, built.fuel);
+    const Stove as_built = with_soot_layers(stove);
+    StoveBuilder builder(as_built, library, built.fuel);
     add_feed(builder);
     add_side_air(builder);
     add_tunnel(builder);

@@ -73,6 +73,7 @@ struct Riser {
     double top = 0;               // height of its upper end
     BuildUp lining;
     std::optional<double> wall_temperature;  // [K] inner faces held at this (bench tests)
+    double soot = 0;                         // thickness of it on the inner faces
 };
 
 struct Barrel {
@@ -81,6 +82,7 @@ struct Barrel {
     BuildUp shell;
     BuildUp jacket = {};                    // round a part of the shell, from it outwards
     double jacket_from = 0, jacket_to = 0;  // heights of that part
+    double soot = 0;                        // thickness on its inside, riser's skin and bypass
 };
 
 struct Plate {
@@ -110,6 +112,7 @@ struct FlueSection {
     bool outdoors = false;
     double entry_angle = 0;  // [rad] of the bend before it
     bool tee = false;        // it begins at a tee's side, not at a bend
+    double soot = 0;         // thickness on its inside
 };
 
 struct Flue {

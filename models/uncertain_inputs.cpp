@@ -5,6 +5,8 @@
 #include <set>
 #include <variant>
 
+#include "models/fouling.h"
+
 namespace drawwell {
 namespace {
 
@@ -35,6 +37,7 @@ std::set<std::string> materials_of(const Stove& stove) {
     if (stove.barrel) add(stove.barrel->shell), add(stove.barrel->jacket);
     if (stove.plate) names.insert(stove.plate->material);
     for (const FlueSection& section : stove.flue.sections) add(section.wall);
+    if (is_sooted(stove)) names.insert(soot_material);
     for (const Fitting& fitting : stove.fittings)
         std::visit(
             [&](const auto& part) {

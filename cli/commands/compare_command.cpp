@@ -17,6 +17,7 @@
 #include "cli/study/compare_table.h"
 #include "cli/study/condition.h"
 #include "cli/study/likely.h"
+#include "cli/study/ranks.h"
 #include "solver/errors.h"
 
 namespace drawwell {
@@ -31,7 +32,7 @@ struct CompareOptions {
     std::uint64_t seed = 1;
     std::string sort = "reserve_draw_min_pa", csv_file, output;
     std::vector<std::string> show;
-    bool csv = false, hdf5 = false, json = false;
+    bool csv = false, hdf5 = false, json = false, series = false;
 };
 
 /// Whether a file begins as a table of ours.
@@ -50,7 +51,34 @@ std::vector<Variant> variants_of(const CompareOptions& options) {
     return variants;
 }
 
+/// Where a comparison is written.
+struct Targets {
+    fs::path result;  // also names the journal
+    std::optional<fs::path> csv;
+};
+
+Targets targets_of(const CompareOptions& options) {
+    Targets targets{
+        result_target(options.output, options.files.front(), "-compare.h5", "compare.h5"), {}};
+    const fs::path& result = targets.result;
+    if (options.hdf5) check_target(result, is_drawwell_result(result), options.study.force);
+    if (options.csv) {
+        const fs::path& csv = targets.csv.emplace(table_target(options.csv_file, result));
+        check_target(csv, is_compare_csv(csv), options.study.force);
+    }
+    return targets;
+}
+
+/// Where the series of rows wait until the result is written.
+fs::path series_folder(const CompareOptions& options) {
+    if (!options.hdf5) throw InputError("--series needs -o FILE: they stand in the HDF5 file");
+    if (options.days > 0)
+        throw InputError("--series and --likely: medians of days have no series of their own");
+    return fs::path(options.output).replace_extension(".rows.series");
+}
+
 void compare(const CompareOptions& options) {
+    const std::unique_ptr<Ranks> ranks = launched_ranks();
     if (options.sort != "no") check_answer(options.sort);
     for (const std::string& answer : options.show) check_answer(answer);
     Study study = begin_study(options.files, options.study);
@@ -60,20 +88,30 @@ void compare(const CompareOptions& options) {
     if (study.stoves() < 2)
         throw InputError(
             "nothing to compare: name several stove files, or say what differs with --vary");
-    const fs::path result =
-        result_target(options.output, options.files.front(), "-compare.h5", "compare.h5");
-    std::optional<fs::path> csv;
-    if (options.hdf5) check_target(result, is_drawwell_result(result), options.study.force);
-    if (options.csv) {
-        csv = table_target(options.csv_file, result);
-        check_target(*csv, is_compare_csv(*csv), options.study.force);
+    Targets targets;
+    std::optional<Journal> journal;
+    std::optional<SeriesStore> series;
+    if (options.series) series.emplace(series_folder(options));
+    if (ranks->writer()) {
+        targets = targets_of(options);
+        const fs::path kept = journal_file(targets.result, options.study);
+        if (series && !fs::exists(kept)) series->remove();
+        journal.emplace(kept);
+        if (series)
+            journal->keep_only(
+                [&](const Row& row) { return !row.error.empty() || series->holds(row.identity); });
+    } else {
+        journal.emplace();
     }
-    Journal journal(journal_file(result, options.study));
     const Library library = read_library();
-    const std::vector<Row> days = compute_rows(study, library, journal, options.study);
+    if (!ranks->begin()) return;
+    for (StoveText& file : study.files) file.text = ranks->share(file.text);
+    const std::vector<Row> days = compute_rows(study, library, *journal, options.study, ranks.get(),
+                                               series ? &*series : nullptr);
+    if (!ranks->writer()) return;
     const std::vector<Row> rows = study.days > 0 ? median_rows(study, days) : days;
-    if (options.hdf5) write_compare_hdf5(result, study, rows);
-    if (csv) write_whole(*csv, compare_csv(study, rows));
+    if (options.hdf5) write_compare_hdf5(targets.result, study, rows, series ? &*series : nullptr);
+    if (targets.csv) write_whole(*targets.csv, compare_csv(study, rows));
     if (options.json) {
         std::cout << compare_json(study, rows);
     } else if (!options.study.quiet) {
@@ -83,14 +121,16 @@ void compare(const CompareOptions& options) {
         look.sort = options.sort;
         look.as_given = options.sort == "no";
         look.base = !options.study.varies.empty() && options.files.size() == 1;
-        look.colour = terminal_with_colour();
+        // What mpirun gives each rank is a terminal, wherever its own output goes.
+        look.colour = ranks->count() == 1 && terminal_with_colour();
         if (study.days > 0)
             look.below = [&](std::size_t stove, const Headline& headline) {
                 return range_text(days_of(study, days, stove), headline);
             };
         std::cout << compare_table(study, rows, look);
     }
-    journal.remove();
+    journal->remove();
+    if (series) series->remove();
     bool any = false;
     for (const Row& row : rows) any = any || row.error.empty();
     if (!any) throw InputError("none of the stoves could be computed");
@@ -128,12 +168,14 @@ void add_compare_command(CLI::App& app) {
     csv->expected(0, 1)->type_name("[FILE]");
     CLI::Option* output = command->add_option("-o,--output", options->output,
                                               "also write every answer of every stove as HDF5");
+    command->add_flag("--series", options->series,
+                      "with -o: also the whole series of every stove, a group each (`series/3`)");
     command->add_flag("--json", options->json, "print the answers as JSON instead of the table");
     command->footer(
         "The stove as its file says it is always among those compared. A stove that can't be "
         "built\n"
         "or computed is told in its row, the others go on. Ctrl-C, or a crash, loses nothing that\n"
-        "was finished: --resume goes on.\n\n"
+        "was finished: --resume goes on. Under mpirun the processes share the stoves.\n\n"
         "Examples:\n"
         "  drawwell compare kitchen.toml --vary riser.top=500mm:900mm:100mm \\\n"
         "      --follow 'plate.underside = riser.top + 45mm'\n"

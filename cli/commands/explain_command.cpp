@@ -9,13 +9,17 @@
 #include <memory>
 
 #include "cli/commands/study_options.h"
+#include "cli/commands/targets.h"
 #include "cli/commands/watched_run.h"
 #include "cli/read/read_library.h"
+#include "cli/report/chart.h"
 #include "cli/report/page_text.h"
 #include "cli/report/page_writer.h"
+#include "cli/report/pending_file.h"
 #include "cli/study/condition.h"
 #include "cli/study/cure.h"
 #include "cli/study/sensitivity.h"
+#include "cli/study/tornado.h"
 #include "solver/errors.h"
 
 namespace drawwell {
@@ -24,7 +28,7 @@ namespace {
 constexpr std::size_t longest_bar = 24;  // characters
 
 struct ExplainOptions {
-    std::string file, symptom;
+    std::string file, symptom, output;
     std::vector<std::string> answers;
     std::size_t rows = 8;
     StudyOptions study;
@@ -62,8 +66,24 @@ void tell_ranking(const std::vector<Influence>& influences, const Row& base,
     }
 }
 
+/// The same ranking as a figure.
+void draw_ranking(const ExplainOptions& options, const std::vector<Influence>& influences,
+                  const Row& base, const std::vector<Headline>& answers) {
+    std::vector<Tornado> figures;
+    for (const Headline& headline : answers)
+        for (const bool uncertain : {false, true})
+            figures.push_back(tornado_of(influences, base, headline, uncertain, options.rows));
+    const std::filesystem::path name = std::filesystem::path(options.file).stem();
+    write_whole(options.output,
+                tornado_svg(options.file == "-" ? "What moves the answers"
+                                                : "What moves the answers: " + name.string(),
+                            figures));
+}
+
 void explain(const ExplainOptions& options, const Study& study, const Library& library,
              const Compute& compute) {
+    if (!options.output.empty())
+        check_target(options.output, is_drawwell_chart(options.output), options.study.force);
     std::vector<Headline> answers;
     for (const std::string& name : options.answers) {
         check_answer(name);
@@ -87,6 +107,7 @@ void explain(const ExplainOptions& options, const Study& study, const Library& l
         tell_ranking(influences, base, headline, true, options.rows, page);
     }
     std::cout << page.text();
+    if (!options.output.empty()) draw_ranking(options, influences, base, answers);
 }
 
 /// The condition under which a symptom is gone: smoke_back_s = 0; any condition may be said.
@@ -146,10 +167,15 @@ void add_explain_command(CLI::App& app) {
                      "instead: which single change ends smoke_back_s, or makes "
                      "'reserve_draw_min_pa >= 3'")
         ->type_name("SYMPTOM");
+    command
+        ->add_option("-o,--output", options->output,
+                     "also draw the ranking, more and less of each to both sides (SVG)")
+        ->type_name("FILE");
+    command->add_flag("--force", options->study.force, "replace a file that is no figure of ours");
     add_study_options(*command, options->study);
     command->footer(
         "Examples:\n"
-        "  drawwell explain kitchen.toml --answer plate_centre_max_c\n"
+        "  drawwell explain kitchen.toml --answer plate_centre_max_c -o plate.svg\n"
         "  drawwell explain kitchen.toml --cure smoke_back_s\n");
     command->callback([options] {
         const Study study = begin_study({options->file}, options->study);

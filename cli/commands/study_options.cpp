@@ -67,11 +67,17 @@ std::filesystem::path journal_file(const std::filesystem::path& result,
 }
 
 std::vector<Row> compute_rows(const Study& study, const Library& library, Journal& journal,
-                              const StudyOptions& options) {
+                              const StudyOptions& options, Ranks* ranks, SeriesStore* series) {
     const InterruptWatch interrupt;
-    RowsProgress progress(std::cerr, study.size(), isatty(STDERR_FILENO) != 0);
-    RowsWatch watch{.threads = options.threads, .stop = &interrupt.raised(), .progress = {}};
-    if (!options.quiet) watch.progress = [&](std::size_t done) { progress.finished(done); };
+    RowsProgress progress(std::cerr, study.size(),
+                          isatty(STDERR_FILENO) != 0 && (!ranks || ranks->count() == 1));
+    RowsWatch watch{.threads = options.threads,
+                    .stop = &interrupt.raised(),
+                    .progress = {},
+                    .series = series,
+                    .ranks = ranks};
+    if (!options.quiet && (!ranks || ranks->writer()))
+        watch.progress = [&](std::size_t done) { progress.finished(done); };
     std::vector<Row> rows = run_rows(study, library, journal, watch);
     std::size_t done = 0;
     for (const Row& row : rows) done += row.done ? 1 : 0;

@@ -37,8 +37,10 @@ std::filesystem::path journal_file(const std::filesystem::path& result,
                                    const StudyOptions& options);
 
 /// Computes the rows, telling how far it is and how long it will take, on the journal. Interrupted:
-/// by Ctrl-C; the journal keeps what was finished.
+/// by Ctrl-C; the journal keeps what was finished. `ranks`: with whom the rows are shared; those
+/// who do not write get none. `series`: keeps those of each row.
 std::vector<Row> compute_rows(const Study& study, const Library& library, Journal& journal,
-                              const StudyOptions& options);
+                              const StudyOptions& options, Ranks* ranks = nullptr,
+                              SeriesStore* series = nullptr);
 
 }  // namespace drawwell

@@ -116,16 +116,16 @@ void check_barrel(const Stove& stove, Checker& check) {
     if (!stove.barrel) return;
     const Barrel& barrel = *stove.barrel;
     const Riser& riser = stove.riser;
-    const double lining = 2 * thickness(riser.lining);
+    const double lining = 2 * (thickness(riser.lining) + barrel.soot);
     // From corner to corner.
     const double outside =
         riser.bore > 0 ? (riser.bore + lining) / (riser.octagonal ? std::cos(constants::pi / 8) : 1)
                        : std::hypot(riser.width + lining, riser.depth + lining);
-    const double inside = barrel.diameter - 2 * thickness(barrel.shell);
+    const double inside = barrel.diameter - 2 * (thickness(barrel.shell) + barrel.soot);
     check.require(
         inside > outside,
         {"barrel.diameter", "riser.bore", "riser.width", "riser.depth", "riser.lining",
-         "barrel.shell"},
+         "barrel.shell", "barrel.soot"},
         fmt::format("the barrel is narrower inside ({}) than the riser outside ({}): no space "
                     "round the riser is left",
                     mm(inside), mm(outside)));
@@ -175,6 +175,30 @@ void check_jacket(const Stove& stove, const Said& said, Checker& check) {
     check.require(barrel.jacket_to <= top + 1e-9, {"barrel.jacket_to", "plate.underside"},
                   fmt::format("the jacket reaches up to {}, above the barrel's top at {}",
                               mm(barrel.jacket_to), mm(top)));
+}
+
+/// Soot may leave no way for the gas; a way narrower than this is none.
+constexpr double narrowest_way = 0.01;  // [m]
+
+void check_soot(const Stove& stove, Checker& check) {
+    const auto require_way = [&](double across, double soot, const std::string& soot_key,
+                                 const std::vector<std::string>& keys) {
+        std::vector<std::string> all{soot_key};
+        all.insert(all.end(), keys.begin(), keys.end());
+        check.require(across - 2 * soot >= narrowest_way, all,
+                      fmt::format("{} of soot leave no way for the gas: it is {} across when clean",
+                                  mm(soot), mm(across)));
+    };
+    const Riser& riser = stove.riser;
+    if (riser.soot > 0)
+        require_way(riser.bore > 0 ? riser.bore : std::min(riser.width, riser.depth), riser.soot,
+                    "riser.soot", {"riser.bore", "riser.width", "riser.depth"});
+    if (stove.barrel && stove.barrel->soot > 0 && stove.bypass)
+        require_way(stove.bypass->bore, stove.barrel->soot, "barrel.soot", {"bypass.bore"});
+    for (const FlueSection& section : stove.flue.sections)
+        if (section.soot > 0)
+            require_way(section.bore, section.soot, "flue." + section.name + ".soot",
+                        {"flue." + section.name + ".bore"});
 }
 
 void check_flue(const Stove& stove, Checker& check) {
@@ -273,6 +297,7 @@ void check_stove(const StoveDraft& draft, const Said& said, Problems& problems) 
     check_barrel(draft.stove, check);
     check_hole(draft.stove, check);
     check_jacket(draft.stove, said, check);
+    check_soot(draft.stove, check);
     check_flue(draft.stove, check);
     check_leaks(draft.stove, check);
     check_fittings(draft.stove, check);

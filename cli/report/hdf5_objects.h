@@ -10,6 +10,8 @@ class H5Object;
 
 namespace drawwell {
 
+struct Results;
+
 /// The C calls of HDF5 report errors by a negative value, the C++ ones by H5::Exception: makes the
 /// one the other.
 void check_hdf5(int status);
@@ -21,5 +23,8 @@ void write_attribute(H5::H5Object& object, const std::string& name, double value
 
 /// A group that notes no times and keeps the order of its attributes and members.
 H5::Group create_group(H5::H5File& file, const std::string& name);
+
+/// A burn's columns with their axes as dimension scales, as data sets of a group.
+void write_columns(H5::Group& into, const Results& results);
 
 }  // namespace drawwell

@@ -39,7 +39,7 @@ H5::H5File create_file(const std::filesystem::path& file) {
     return {file.string(), H5F_ACC_TRUNC, creation};
 }
 
-H5::DataSet write_values(H5::H5File& file, const std::string& name,
+H5::DataSet write_values(H5::Group& into, const std::string& name,
                          const std::vector<hsize_t>& shape, const std::vector<double>& values) {
     H5::DSetCreatPropList creation;
     check_hdf5(H5Pset_obj_track_times(creation.getId(), false));
@@ -52,30 +52,32 @@ H5::DataSet write_values(H5::H5File& file, const std::string& name,
         creation.setDeflate(4);
     }
     const H5::DataSpace space(static_cast<int>(shape.size()), shape.data());
-    H5::DataSet data = file.createDataSet(name, H5::PredType::IEEE_F64LE, space, creation);
+    H5::DataSet data = into.createDataSet(name, H5::PredType::IEEE_F64LE, space, creation);
     if (!values.empty()) data.write(values.data(), H5::PredType::NATIVE_DOUBLE);
     return data;
 }
 
-H5::DataSet write_scale(H5::H5File& file, const Axis& axis) {
-    H5::DataSet data = write_values(file, axis.name, {axis.positions.size()}, axis.positions);
+H5::DataSet write_scale(H5::Group& into, const Axis& axis) {
+    H5::DataSet data = write_values(into, axis.name, {axis.positions.size()}, axis.positions);
     check_hdf5(H5DSset_scale(data.getId(), axis.name.c_str()));
     write_attribute(data, "units", axis.unit);
     write_attribute(data, "long_name", axis.meaning);
     return data;
 }
 
-void write_columns(H5::H5File& file, const Results& results) {
+}  // namespace
+
+void write_columns(H5::Group& into, const Results& results) {
     std::map<std::string, H5::DataSet> scales;
-    const H5::DataSet time = write_scale(file, {"time", "s", "time after lighting", results.time});
-    for (const Axis& axis : results.axes) scales.emplace(axis.name, write_scale(file, axis));
+    const H5::DataSet time = write_scale(into, {"time", "s", "time after lighting", results.time});
+    for (const Axis& axis : results.axes) scales.emplace(axis.name, write_scale(into, axis));
 
     for (const Column& column : results.columns) {
         if (column.values.size() != results.time.size() * column.width)
             throw std::logic_error("column " + column.name + " does not fit the instants");
         std::vector<hsize_t> shape = {results.time.size()};
         if (!column.axis.empty()) shape.push_back(column.width);
-        H5::DataSet data = write_values(file, column.name, shape, column.values);
+        H5::DataSet data = write_values(into, column.name, shape, column.values);
         check_hdf5(H5DSattach_scale(data.getId(), time.getId(), 0));
         if (!column.axis.empty())
             check_hdf5(H5DSattach_scale(data.getId(), scales.at(column.axis).getId(), 1));
@@ -83,6 +85,8 @@ void write_columns(H5::H5File& file, const Results& results) {
         write_attribute(data, "long_name", column.meaning);
     }
 }
+
+namespace {
 
 void write_summary(H5::H5File& file, const Summary& summary) {
     H5::Group group = create_group(file, "summary");

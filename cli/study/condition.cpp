@@ -59,6 +59,11 @@ double margin(const Condition& condition, const Answers& answers) {
     return exactly - std::abs(*value - condition.value);
 }
 
+double relative_margin(const Condition& condition, const Answers& answers) {
+    const double by = margin(condition, answers), scale = std::abs(condition.value);
+    return scale > 0 && by > -std::numeric_limits<double>::max() ? by / scale : by;
+}
+
 bool all_hold(const std::vector<Condition>& conditions, const Answers& answers) {
     return std::all_of(conditions.begin(), conditions.end(),
                        [&](const Condition& condition) { return margin(condition, answers) >= 0; });

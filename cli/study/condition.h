@@ -23,6 +23,9 @@ Condition parse_condition(std::string_view text);
 /// never happened is as far outside as can be.
 double margin(const Condition& condition, const Answers& answers);
 
+/// The same as a share of the condition's value; of 1 where that is 0.
+double relative_margin(const Condition& condition, const Answers& answers);
+
 /// Whether all hold.
 bool all_hold(const std::vector<Condition>& conditions, const Answers& answers);
 

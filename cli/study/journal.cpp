@@ -2,49 +2,14 @@
 
 #include <boost/uuid/name_generator_sha1.hpp>
 #include <boost/uuid/uuid_io.hpp>
-#include <nlohmann/json.hpp>
+#include <sstream>
 #include <utility>
 
 #include "cli/report/pending_file.h"
-#include "cli/study/answers_json.h"
+#include "cli/study/row_line.h"
+#include "solver/errors.h"
 
 namespace drawwell {
-namespace {
-
-using Json = nlohmann::ordered_json;
-
-Json to_json(const Row& row) {
-    Json line;
-    line["id"] = row.identity;
-    if (!row.error.empty()) {
-        line["error"] = row.error;
-        return line;
-    }
-    line["answers"] = answers_json(row.answers);
-    return line;
-}
-
-Row from_json(const Json& line) {
-    Row row;
-    row.identity = line.at("id").get<std::string>();
-    row.done = true;
-    if (line.contains("error")) {
-        row.error = line["error"].get<std::string>();
-        return row;
-    }
-    std::vector<std::pair<std::string, Answer>> all;
-    for (const auto& [key, value] : line.at("answers").items()) {
-        Answer answer;
-        if (value.is_boolean()) answer = value.get<bool>();
-        if (value.is_number()) answer = value.get<double>();
-        if (value.is_string()) answer = value.get<std::string>();
-        all.emplace_back(key, std::move(answer));
-    }
-    row.answers = Answers(std::move(all));
-    return row;
-}
-
-}  // namespace
 
 Journal::Journal(std::filesystem::path file) : file_(std::move(file)) {
     std::uintmax_t whole = 0;
@@ -52,9 +17,8 @@ Journal::Journal(std::filesystem::path file) : file_(std::move(file)) {
         std::ifstream in(file_);
         for (std::string line; std::getline(in, line) && !in.eof(); whole += line.size() + 1) {
             try {
-                Row row = from_json(Json::parse(line));
-                rows_.insert_or_assign(row.identity, std::move(row));
-            } catch (const Json::exception&) {
+                learn(line);
+            } catch (const InputError&) {
                 throw FileError(file_.string() + " holds something else than rows of a study");
             }
         }
@@ -64,6 +28,24 @@ Journal::Journal(std::filesystem::path file) : file_(std::move(file)) {
     if (!out_) throw FileError("cannot write " + file_.string());
 }
 
+std::string Journal::text() const {
+    std::string lines;
+    for (const auto& [identity, row] : rows_) lines += line_of(row) + "\n";
+    return lines;
+}
+
+void Journal::learn(const std::string& lines) {
+    std::istringstream in(lines);
+    for (std::string line; std::getline(in, line);) {
+        Row row = row_of(line);
+        rows_.insert_or_assign(row.identity, std::move(row));
+    }
+}
+
+void Journal::keep_only(const std::function<bool(const Row& row)>& wanted) {
+    std::erase_if(rows_, [&](const auto& each) { return !wanted(each.second); });
+}
+
 const Row* Journal::find(const std::string& identity) const {
     const auto found = rows_.find(identity);
     return found == rows_.end() ? nullptr : &found->second;
@@ -71,7 +53,7 @@ const Row* Journal::find(const std::string& identity) const {
 
 void Journal::add(const Row& row) {
     if (file_.empty()) return;
-    const std::string line = to_json(row).dump(-1, ' ', false, Json::error_handler_t::replace);
+    const std::string line = line_of(row);
     const std::lock_guard lock(writing_);
     out_ << line << "\n" << std::flush;
     if (!out_) throw FileError("cannot write " + file_.string());

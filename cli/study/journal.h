@@ -2,6 +2,7 @@
 
 #include <filesystem>
 #include <fstream>
+#include <functional>
 #include <mutex>
 #include <string>
 #include <unordered_map>
@@ -23,6 +24,12 @@ class Journal {
 
     /// The row of that identity, if it was finished before. Null: it was not.
     const Row* find(const std::string& identity) const;
+    /// The rows it began with, a line each; `learn` takes them in elsewhere. InputError: they are
+    /// no such lines.
+    std::string text() const;
+    void learn(const std::string& lines);
+    /// Forgets the others of those it began with, so that they are computed again.
+    void keep_only(const std::function<bool(const Row& row)>& wanted);
     /// Adds a row. May be called by several threads. FileError.
     void add(const Row& row);
     /// Deletes the file: the study is done.

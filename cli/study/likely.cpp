@@ -89,6 +89,11 @@ std::string range_text(std::span<const Row> days, const Headline& headline) {
 
 std::string likely_page(std::span<const Row> days, bool colour) {
     Page page(colour);
+    tell_likely(days, page);
+    return page.text();
+}
+
+void tell_likely(std::span<const Row> days, Page& page) {
     page.heading("Likely range");
     page.row("draws",
              fmt::format("on {} of {} days and fires", days_with(days, "draws"), days.size()));
@@ -105,7 +110,6 @@ std::string likely_page(std::span<const Row> days, bool colour) {
     const auto failed =
         std::count_if(days.begin(), days.end(), [](const Row& day) { return !day.error.empty(); });
     if (failed > 0) page.row("failed", fmt::format("on {} of them", failed));
-    return page.text();
 }
 
 std::string with_likely(const std::string& json, std::span<const Row> days) {

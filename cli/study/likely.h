@@ -6,6 +6,7 @@
 #include <string_view>
 #include <vector>
 
+#include "cli/report/page_writer.h"
 #include "cli/study/headline.h"
 #include "cli/study/run_rows.h"
 
@@ -38,6 +39,7 @@ std::string range_text(std::span<const Row> days, const Headline& headline);
 
 /// Lines under a burn's page: how often it draws, each headline's median and range.
 std::string likely_page(std::span<const Row> days, bool colour);
+void tell_likely(std::span<const Row> days, Page& page);
 
 /// A burn's JSON with a member `likely` more: `days`, `draws_on`, and for each answer `low`,
 /// `median`, `high`.

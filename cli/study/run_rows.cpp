@@ -6,10 +6,13 @@
 
 #include <algorithm>
 #include <boost/math/distributions/normal.hpp>
-#include <thread>
+#include <exception>
+#include <future>
+#include <utility>
 
 #include "cli/read/read_stove.h"
 #include "cli/read/resolved_text.h"
+#include "cli/study/row_line.h"
 #include "cli/study/sobol.h"
 #include "models/burn.h"
 #include "models/uncertain_inputs.h"
@@ -49,7 +52,7 @@ std::string off_text(const Variant& variant) {
 }
 
 Row compute(const Study& study, const Days& days, std::size_t at, const Library& usual,
-            Journal& journal, const RowsWatch& watch) {
+            const Journal& journal, const RowsWatch& watch) {
     Row row;
     try {
         Stove stove = stove_of(study, at / study.repeats(), usual);
@@ -67,13 +70,13 @@ Row compute(const Study& study, const Days& days, std::size_t at, const Library&
         const BurnOutcome outcome = run_burn(stove, library, burn);
         if (!outcome.complete) return row;
         row.answers = Answers(outcome.summary);
+        if (watch.series) row.series = series_bytes(outcome.results);
     } catch (const InputError& error) {
         row.error = error.what();
     } catch (const SolverError& error) {
         row.error = std::string("the calculation failed: ") + error.what();
     }
     row.done = true;
-    if (!row.identity.empty()) journal.add(row);
     return row;
 }
 
@@ -95,22 +98,53 @@ Stove stove_of(const Study& study, std::size_t stove, const Library& library) {
 
 std::vector<Row> run_rows(const Study& study, const Library& library, Journal& journal,
                           const RowsWatch& watch) {
-    const unsigned threads =
-        watch.threads > 0 ? watch.threads : std::max(1U, std::thread::hardware_concurrency());
+    OneRank alone;
+    Ranks& ranks = watch.ranks ? *watch.ranks : alone;
+    journal.learn(ranks.share(journal.text()));
+    const unsigned threads = watch.threads > 0 ? watch.threads : ranks.threads();
     const tbb::global_control limit(tbb::global_control::max_allowed_parallelism, threads);
-    std::vector<Row> rows(study.size());
+    std::vector<Row> rows(ranks.writer() ? study.size() : 0);
     std::atomic<std::size_t> done = 0;
+    const auto keep = [&](std::size_t i, Row row) {
+        // First the series, so that no row stands in the journal without them.
+        if (!row.series.empty()) watch.series->keep(row.identity, std::exchange(row.series, {}));
+        if (!row.identity.empty() && !journal.find(row.identity)) journal.add(row);
+        rows.at(i) = std::move(row);
+        if (watch.progress) watch.progress(++done);
+    };
     const Days days = sobol_points(study.days, most_inputs, study.seed);
-    tbb::parallel_for(
-        tbb::blocked_range<std::size_t>(0, rows.size(), 1),
-        [&](const tbb::blocked_range<std::size_t>& range) {
-            for (std::size_t i = range.begin(); i < range.end(); ++i) {
-                if (stopped(watch)) return;
-                rows[i] = compute(study, days, i, library, journal, watch);
-                if (rows[i].done && watch.progress) watch.progress(++done);
-            }
-        },
-        tbb::simple_partitioner());
+    const auto work = [&] {
+        for (std::size_t i = ranks.next(); i < study.size(); i = ranks.next()) {
+            if (stopped(watch)) return ranks.skip_rest();
+            Row row = compute(study, days, i, library, journal, watch);
+            if (!row.done) continue;
+            if (ranks.writer())
+                keep(i, std::move(row));
+            else
+                ranks.hand_in(i, line_of(row) + "\n" + row.series);
+        }
+    };
+    std::future<void> collecting;
+    if (ranks.writer())
+        collecting = std::async(std::launch::async, [&] {
+            ranks.collect([&](std::size_t i, const std::string& text) {
+                const std::size_t end = text.find('\n');
+                Row row = row_of(text.substr(0, end));
+                row.series = text.substr(end + 1);
+                keep(i, std::move(row));
+            });
+        });
+    std::exception_ptr failure;
+    try {
+        tbb::parallel_for(
+            0U, threads, [&](unsigned) { work(); }, tbb::simple_partitioner());
+    } catch (...) {
+        failure = std::current_exception();
+        ranks.skip_rest();
+    }
+    ranks.finish();
+    if (collecting.valid()) collecting.get();
+    if (failure) std::rethrow_exception(failure);
     return rows;
 }
 

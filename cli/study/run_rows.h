@@ -9,7 +9,9 @@
 #include "cli/read/over_time.h"
 #include "cli/study/follow.h"
 #include "cli/study/journal.h"
+#include "cli/study/ranks.h"
 #include "cli/study/row.h"
+#include "cli/study/series_store.h"
 #include "cli/study/vary.h"
 #include "models/library.h"
 
@@ -46,15 +48,18 @@ Stove stove_of(const Study& study, std::size_t stove, const Library& library);
 
 /// How rows are computed.
 struct RowsWatch {
-    unsigned threads = 0;                     // 0: as many as there are cores
+    unsigned threads = 0;                     // 0: as many as there are cores for it
     const std::atomic<bool>* stop = nullptr;  // set from outside: begin no more, end those at work
     /// Called with the number of rows finished, by whichever thread finished one; may be empty.
     std::function<void(std::size_t done)> progress;
+    SeriesStore* series = nullptr;  // keeps the series of every row; null: nothing does
+    Ranks* ranks = nullptr;         // begun; with whom the rows are shared; null: with nobody
 };
 
 /// Computes every row that the journal does not hold, on several threads: row = stove x days + day.
 /// A row that fails says why and the others go on; rows do not depend on threads or order.
-/// FileError: the journal can't be written.
+/// Shared with other ranks, all rows come to the writer, whose journal alone is written, and the
+/// others keep none. FileError: the journal can't be written.
 std::vector<Row> run_rows(const Study& study, const Library& library, Journal& journal,
                           const RowsWatch& watch = {});
 

@@ -91,10 +91,23 @@ void write_answer(RowFile& out, const std::string& name, const std::vector<Row>&
         out.numbers(flat, numbers);
 }
 
+void write_series(H5::H5File& file, const Study& study, const std::vector<Row>& rows,
+                  const SeriesStore& series) {
+    create_group(file, "series");
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+        if (!rows[i].error.empty()) continue;
+        H5::Group group = create_group(file, "series/" + std::to_string(i));
+        write_attribute(group, "stove", study.file_of(i).name);
+        for (const Override& set : study.variant_of(i).settings)
+            write_attribute(group, "set." + set.key, set.value);
+        write_columns(group, series.read(rows[i].identity));
+    }
+}
+
 }  // namespace
 
 void write_compare_hdf5(const std::filesystem::path& file, const Study& study,
-                        const std::vector<Row>& rows) {
+                        const std::vector<Row>& rows, const SeriesStore* series) {
     PendingFile pending(file);
     H5::Exception::dontPrint();
     try {
@@ -113,6 +126,7 @@ void write_compare_hdf5(const std::filesystem::path& file, const Study& study,
         }
         out.words("error", errors);
         for (const std::string& name : answer_names(rows)) write_answer(out, name, rows);
+        if (series) write_series(out.file(), study, rows, *series);
         H5::Group root = out.file().openGroup("/");
         write_attribute(root, "program", std::string("drawwell"));
         write_attribute(root, "program_version", std::string(DRAWWELL_VERSION));

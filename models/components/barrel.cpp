@@ -6,6 +6,7 @@
 #include "models/components/layered_wall.h"
 #include "models/components/parts.h"
 #include "models/components/under_plate.h"
+#include "models/fouling.h"
 #include "models/laws/enclosure.h"
 #include "models/laws/friction.h"
 #include "solver/constants.h"
@@ -48,7 +49,8 @@ Hoop add_hoop(StoveBuilder& builder, double from, double to) {
     // From the top down: the steel conducts along itself.
     const auto& above = builder.layout.barrel;
     if (!above.solids.empty()) {
-        const double section = 2 * pi * radius * thickness(barrel.shell);
+        const double metal = thickness(barrel.shell) - barrel.soot;
+        const double section = 2 * pi * radius * metal;
         const double apart = above.position.back() - (from + to) / 2;
         builder.network.links.push_back({.a = above.solids.back(),
                                          .b = shell,
@@ -121,6 +123,7 @@ void add_barrel(StoveBuilder& builder) {
     GasPassageShape shape;
     shape.film = Film::annulus;
     shape.film_length = top - outlet;
+    shape.roughness = sooted_roughness(shape.roughness, barrel.soot);
     shape.laminar_constant = annulus_laminar_constant(skin_radius / radius);
     std::vector<std::size_t> skins;  // of the riser above the barrel's foot, from the top down
     for (std::size_t i = layout.riser_skin.solids.size(); i-- > 0;)

@@ -5,6 +5,7 @@
 #include "models/components/duct_shape.h"
 #include "models/components/layered_wall.h"
 #include "models/components/parts.h"
+#include "models/fouling.h"
 #include "models/laws/losses.h"
 
 namespace drawwell {
@@ -83,6 +84,7 @@ void add_flue(StoveBuilder& builder) {
             .diameter = section.bore + 2 * thickness(section.wall),
             .outdoors = section.outdoors};
         GasPassageShape shape;
+        shape.roughness = sooted_roughness(shape.roughness, section.soot);
         for (std::size_t i = 0; i < count; ++i) {
             GasCellShape cell = duct_cell(duct, length, section.rise / static_cast<double>(count));
             const double area = duct.perimeter * length;

@@ -5,6 +5,7 @@
 #include "models/components/duct_shape.h"
 #include "models/components/layered_wall.h"
 #include "models/components/parts.h"
+#include "models/fouling.h"
 #include "models/laws/losses.h"
 
 namespace drawwell {
@@ -48,6 +49,9 @@ void add_riser(StoveBuilder& builder) {
 
     GasPassageShape shape;
     shape.laminar_constant = section.laminar_constant;
+    shape.roughness = sooted_roughness(shape.roughness, riser.soot);
+    BuildUp in_room = riser.lining;
+    if (stove.barrel && stove.barrel->soot > 0) in_room.pop_back();  // no soot outside the barrel
     OuterFace outside{.name = "riser", .solids = {}, .area = {}, .length = riser.top - foot};
     for (const Stretch& stretch : stretches(builder, foot, riser.top)) {
         const double length = (stretch.to - stretch.from) / static_cast<double>(stretch.count);
@@ -58,7 +62,7 @@ void add_riser(StoveBuilder& builder) {
             const Wall wall = add_wall(
                 builder,
                 {.name = "riser.wall." + std::to_string(builder.layout.riser_skin.solids.size()),
-                 .layers = riser.lining,
+                 .layers = stretch.in_room ? in_room : riser.lining,
                  .face_area = area,
                  .face_radius = section.equivalent_radius(),
                  .temperature = stove.site.room,

@@ -148,6 +148,13 @@ std::vector<Key> flue_keys() {
              "blind end catches soot and water and opens for sweeping; a tee costs as much draw "
              "as a right angle",
          .field = named<&FlueSection::tee>},
+        {.name = "flue.NAME.soot",
+         .quantity = length,
+         .fallback = "0 mm",
+         .most = 0.5,
+         .help = "thickness of soot on the section's inside: narrows it, keeps heat in the gas, "
+                 "roughens it; fouled flues also burn (chimney fire): sweep by local rules",
+         .field = named<&FlueSection::soot>},
     };
 }
 

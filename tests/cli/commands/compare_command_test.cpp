@@ -2,6 +2,8 @@
 
 #include <doctest/doctest.h>
 
+#include <H5Cpp.h>
+
 #include <nlohmann/json.hpp>
 
 #include "tests/cli/run_program.h"
@@ -18,6 +20,19 @@ const std::string three =
 bool contains(const std::string& text, std::string_view part) {
     return text.find(part) != std::string::npos;
 }
+
+std::vector<double> values_in(const std::filesystem::path& file, const std::string& name) {
+    const H5::DataSet data = H5::H5File(file.string(), H5F_ACC_RDONLY).openDataSet(name);
+    std::vector<double> values(static_cast<std::size_t>(data.getSpace().getSimpleExtentNpoints()));
+    data.read(values.data(), H5::PredType::NATIVE_DOUBLE);
+    return values;
+}
+
+/// Wraps the program: killed as soon as two rows stand in its journal.
+const std::string killed =
+    "sh -c '\"$drawwell\" \"$@\" & i=0; while [ $i -lt 3000 ] && [ \"$(cat "
+    "c.rows.jsonl 2>/dev/null | wc -l)\" -lt 2 ]; do i=$((i + 1)); sleep 0.01; "
+    "done; kill -9 $!; true' sh";
 
 }  // namespace
 
@@ -72,11 +87,7 @@ TEST_SUITE("cli/commands/compare") {
         std::filesystem::remove(folder / "c.csv");
         std::filesystem::remove(folder / "c.h5");
 
-        // Killed as soon as two rows stand in its journal.
-        run_program(folder, three + files + " --threads 1",
-                    "sh -c '\"$drawwell\" \"$@\" & i=0; while [ $i -lt 3000 ] && [ \"$(cat "
-                    "c.rows.jsonl 2>/dev/null | wc -l)\" -lt 2 ]; do i=$((i + 1)); sleep 0.01; "
-                    "done; kill -9 $!; true' sh");
+        run_program(folder, three + files + " --threads 1", killed);
         REQUIRE(std::filesystem::exists(folder / "c.rows.jsonl"));
         const ProgramRun refused = run_program(folder, three + files);
         CHECK(refused.code == 2);
@@ -85,6 +96,31 @@ TEST_SUITE("cli/commands/compare") {
         CHECK(bytes_of(folder / "c.csv") == table);
         CHECK(bytes_of(folder / "c.h5") == result);
         CHECK_FALSE(std::filesystem::exists(folder / "c.rows.jsonl"));
+    }
+
+    TEST_CASE("series stand in a group a stove, as its own burn has them, also after a kill") {
+        const ScratchFolder folder;
+        const std::string files = "-o c.h5 --series";
+        REQUIRE(run_program(folder, three + files).code == 0);
+        CHECK(files_in(folder / "") == 1);
+        run_program(folder,
+                    " burn $sources/data/stoves/allotment-kitchen.toml --for 3min --set "
+                    "burn.reserve_every=60s --set riser.top=650mm --set plate.underside=695mm "
+                    "--quiet -o burn.h5");
+        for (const char* name : {"time", "plate_temperature", "riser_cell", "drive"})
+            CHECK(values_in(folder / "c.h5", std::string("series/2/") + name) ==
+                  values_in(folder / "burn.h5", name));
+        const std::string result = bytes_of(folder / "c.h5");
+        std::filesystem::remove(folder / "c.h5");
+        run_program(folder, three + files + " --threads 1", killed);
+        REQUIRE(std::filesystem::exists(folder / "c.rows.jsonl"));
+        // One row's series were lost: it is computed again.
+        std::filesystem::remove(*std::filesystem::directory_iterator(folder / "c.rows.series"));
+        CHECK(run_program(folder, three + files + " --resume").code == 0);
+        CHECK(bytes_of(folder / "c.h5") == result);
+        CHECK(files_in(folder / "") == 2);  // nothing but the two results
+        CHECK(run_program(folder, three + "--series").code == 2);
+        CHECK(run_program(folder, three + "--series -o d.h5 --likely 2").code == 2);
     }
 
     TEST_CASE("nothing to compare, and a misspelled answer or key, are refused") {

@@ -97,6 +97,14 @@ TEST_SUITE("cli/study/find_value") {
 
     TEST_CASE("conditions are read, and what is none is refused") {
         CHECK(parse_condition(" plate_centre_max_c<=400").value == 400);
+        CHECK(parse_condition("plate_centre_max_c<=400").relation == Condition::Relation::at_most);
+        CHECK(parse_condition("plate_centre_max_c >= 400").relation ==
+              Condition::Relation::at_least);
+        const Answers hot(
+            std::vector<std::pair<std::string, Answer>>{{"plate_centre_max_c", 500.0}});
+        CHECK(relative_margin(parse_condition("plate_centre_max_c <= 400"), hot) ==
+              near(-0.25, 1e-12));
+        CHECK(relative_margin(parse_condition("exit_gas_mean_c <= 0.1"), hot) < -1e100);
         CHECK_THROWS_AS(parse_condition("plate_centre_max_c"), InputError);
         CHECK_THROWS_AS(parse_condition("plate_max_c >= 400"), InputError);
         CHECK_THROWS_AS(parse_condition("plate_centre_max_c >= hot"), InputError);

@@ -1,0 +1,55 @@
+#include "cli/commands/find_page.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "cli/study/headline.h"
+#include "cli/study/likely.h"
+
+namespace drawwell {
+namespace {
+
+constexpr std::size_t told_inputs = 3;
+
+}  // namespace
+
+void tell_answers(const Row& row, Page& page) {
+    for (const Headline& headline : headlines())
+        page.row(headline.heading, shown(row.answers, headline) +
+                                       (headline.unit.empty() ? "" : " ") +
+                                       std::string(headline.unit));
+}
+
+void tell_shifts(const std::string& what,
+                 const std::vector<std::pair<std::string, std::string>>& shifts, Page& page) {
+    if (shifts.empty()) return;
+    page.heading("How sure that is");
+    page.paragraph(
+        what +
+        " moves with what is least certain, one standard deviation of each, as far as the "
+        "answer goes straight on:");
+    for (std::size_t i = 0; i < std::min(told_inputs, shifts.size()); ++i)
+        page.line(fmt::format("  {:<36} {:>12}", shifts[i].first,
+                              (shifts[i].second.front() == '-' ? "" : "+") + shifts[i].second));
+}
+
+void tell_days(std::vector<Override> settings, const Study& study, const FindOptions& options,
+               const Compute& compute, Page& page) {
+    if (options.days == 0) return;
+    Study likely = study;
+    likely.sets.insert(likely.sets.end(), settings.begin(), settings.end());
+    likely.variants = {Variant{}};
+    likely.days = options.days;
+    likely.seed = options.seed;
+    tell_likely(compute(likely), page);
+}
+
+void tell_failures(const std::vector<std::string>& failures, Page& page) {
+    if (failures.empty()) return;
+    page.heading("Stoves that could not be");
+    page.paragraph(fmt::format("{} of those looked at; the first reason: {}", failures.size(),
+                               *std::min_element(failures.begin(), failures.end())));
+}
+
+}  // namespace drawwell
