@@ -51,6 +51,10 @@ std::vector<double> spread(const std::vector<double>& wishes, double top, double
     return places;
 }
 
+void add_ledger_title(PaperPage& page, const Ledger& ledger, std::string_view text, double y) {
+    page.texts.push_back({{ledger.box.left, y}, cut_to(text, ledger.box.width(), 2.5), 2.5, true});
+}
+
 std::size_t add_ledger(PaperPage& page, const Ledger& ledger, std::vector<LedgerRow> rows) {
     std::stable_sort(rows.begin(), rows.end(),
                      [](const LedgerRow& a, const LedgerRow& b) { return a.from.y < b.from.y; });

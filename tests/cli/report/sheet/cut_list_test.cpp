@@ -6,7 +6,7 @@
 #include <cmath>
 #include <map>
 
-#include "cli/report/sheet/geometry.h"
+#include "cli/report/section/geometry.h"
 #include "solver/constants.h"
 #include "tests/cli/report/sheet/sheet_stoves.h"
 

@@ -145,4 +145,15 @@ TEST_SUITE("cli/report/sheet/stove_sheet") {
             CHECK(contains(all, "zinc fumes"));
         }
     }
+
+    TEST_CASE("the gas's way to the open air is drawn with the height of every end") {
+        const SheetFrame frame{.paper = paper_a4, .file = {}, .templates = false};
+        const std::string bell =
+            all_text(stove_sheet(sample_stove("workshop-bell"), sheet_library(), frame));
+        CHECK(contains(bell, "The gas's way to the open air"));
+        CHECK(contains(bell, "floor of the bell, "));
+        const std::string plain =
+            all_text(stove_sheet(sheet_stove(bare_stove), sheet_library(), frame));
+        CHECK_FALSE(contains(plain, "open air"));
+    }
 }
