@@ -10,6 +10,7 @@
 #include <set>
 
 #include "cli/commands/study_options.h"
+#include "cli/commands/units_option.h"
 #include "cli/commands/watched_run.h"
 #include "cli/read/keys.h"
 #include "cli/read/read_library.h"
@@ -19,6 +20,7 @@
 #include "cli/report/page_writer.h"
 #include "cli/study/find_value.h"
 #include "cli/study/headline.h"
+#include "cli/study/input_words.h"
 #include "cli/study/sensitivity.h"
 #include "models/uncertain_inputs.h"
 #include "solver/errors.h"
@@ -32,6 +34,7 @@ struct FindOptions {
     std::string file, smallest, largest, target, by, between;
     std::vector<std::string> where;
     StudyOptions study;
+    UnitSystem units = UnitSystem::metric;
 };
 
 /// What is sought, and in which key.
@@ -39,9 +42,11 @@ struct Quest {
     Search search;
     std::string key;
     const Key* found = nullptr;
+    UnitSystem units = UnitSystem::metric;
 
     std::string text(double value) const { return show_quantity(value, found->quantity, 12); }
-    std::string shown(double value) const { return show_quantity(value, found->quantity, 4); }
+    std::string shown(double value) const { return show_setting(value, found->quantity, units); }
+    std::string shift(double by) const { return show_shift(by, found->quantity, units); }
 };
 
 void set_span(const FindOptions& options, const Stove& stove, Quest& quest) {
@@ -86,6 +91,7 @@ Quest quest_of(const FindOptions& options) {
     for (const std::string& text : options.where)
         quest.search.where.push_back(parse_condition(text));
     quest.found = &known_key(quest.key, quest.key);
+    quest.units = options.units;
     if (quest.found->kind != Kind::quantity)
         throw InputError(quest.key + " is no figure that could be sought");
     return quest;
@@ -147,18 +153,20 @@ void tell_shifts(const Quest& quest, const Found& found, const Study& study, con
               [](const auto& a, const auto& b) { return std::abs(a.first) > std::abs(b.first); });
     page.heading("How sure that is");
     page.paragraph(
-        "It moves with what is least certain, one standard deviation of each, as far as "
-        "the answer goes straight on:");
+        "It moves with what is least certain, a usual spread of each (one standard deviation), "
+        "as far as the answer goes straight on:");
     for (std::size_t i = 0; i < std::min(told_inputs, shifts.size()); ++i)
-        page.line(fmt::format("  {:<36} {:>12}", shifts[i].second,
-                              (shifts[i].first < 0 ? "" : "+") + quest.shown(shifts[i].first)));
+        page.row(quest.shift(shifts[i].first),
+                 fmt::format("{} ({})", input_in_words(shifts[i].second), shifts[i].second));
 }
 
-void tell_answers(const Row& row, Page& page) {
-    for (const Headline& headline : headlines())
+void tell_answers(const Quest& quest, const Row& row, Page& page) {
+    for (const Headline& each : headlines()) {
+        const Headline headline = in_system(each, quest.units);
         page.row(headline.heading, shown(row.answers, headline) +
                                        (headline.unit.empty() ? "" : " ") +
                                        std::string(headline.unit));
+    }
 }
 
 void tell_findings(const Quest& quest, const Findings& findings, Page& page) {
@@ -167,7 +175,8 @@ void tell_findings(const Quest& quest, const Findings& findings, Page& page) {
                                  ? ", the end of what was looked at: it may go on beyond"
                                  : ""),
                  true);
-    tell_answers(findings.found.front().row, page);
+    page.row("that is", input_in_words(quest.key));
+    tell_answers(quest, findings.found.front().row, page);
     for (std::size_t i = 1; i < findings.found.size(); ++i)
         page.paragraph(fmt::format("There is another: {}.", quest.shown(findings.found[i].value)));
     if (findings.holds_within.size() > 1) {
@@ -184,7 +193,7 @@ void tell_nothing(const Quest& quest, const Findings& findings, Page& page) {
     if (findings.nearest) {
         page.paragraph(fmt::format("Least far off is {} = {}:", quest.key,
                                    quest.shown(findings.nearest->value)));
-        tell_answers(findings.nearest->row, page);
+        tell_answers(quest, findings.nearest->row, page);
     }
 }
 
@@ -252,6 +261,7 @@ void add_find_command(CLI::App& app) {
                      "where to look; default: half to twice what the file says")
         ->type_name("FROM:TO");
     add_study_options(*command, options->study);
+    add_units_option(*command, options->units);
     command->footer(
         "Examples:\n"
         "  drawwell find kitchen.toml --smallest riser.top --where 'reserve_draw_min_pa >= 3' \\\n"

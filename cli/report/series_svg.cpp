@@ -67,11 +67,15 @@ bool line_dashed(std::size_t n) {
 }
 
 ShownPanel panel_of(const Results& results, const Column& column) {
+    return panel_of(results, column, some_of(column.width));
+}
+
+ShownPanel panel_of(const Results& results, const Column& column, std::vector<std::size_t> cells) {
     const ShownUnit unit = shown_unit(column.unit);
     const std::vector<std::string> labels = cell_labels(results, column);
     ShownPanel panel{column.meaning, unit.label, {}};
-    for (const std::size_t cell : some_of(column.width)) {
-        ShownSeries series{column.name + labels[cell], {}};
+    for (const std::size_t cell : cells) {
+        ShownSeries series{column.name + labels[cell], {}, column.name, cell};
         for (std::size_t step = 0; step < results.time.size(); ++step)
             series.values.push_back(unit.from_si(column.values[step * column.width + cell]));
         panel.series.push_back(std::move(series));
@@ -96,6 +100,12 @@ Chart series_chart(const std::string& title, const std::string& unit,
                  up.most + room});
     if (up.least < 0 && up.most > 0) chart.level_rule(0);
     for (const FigureLine& line : lines) {
+        if (line.dots) {
+            for (const ChartPoint& point : line.points)
+                chart.mark(point, ChartMark::filled, line.style.colour);
+            chart.key_mark(ChartMark::filled, line.style.colour, line.label);
+            continue;
+        }
         chart.line(line.points, line.style);
         if (!line.label.empty()) chart.key_line(line.style, line.label);
     }

@@ -54,6 +54,9 @@
       panel.labels.forEach((label, n) => {
         if (own.s[label]) lines.push({ label, n, r, times: own.t, values: own.s[label],
           name: data.runs.length > 1 ? label + ", " + run.name : label });
+        const log = !difference && own.log && own.log[label];
+        if (log) lines.push({ label, n, r, times: log.t, values: log.v, dots: true,
+          name: label + ", logged" + (data.runs.length > 1 ? ", " + run.name : "") });
       });
     });
     if (difference) {
@@ -83,7 +86,9 @@
   function styles(lines) {
     const series = {};
     for (const line of lines)
-      series[line.name] = { color: colour(line.n), strokePattern: dashes[line.r] || (line.n > 5 ? dashes[1] : null) };
+      series[line.name] = line.dots
+        ? { color: colour(line.n), strokeWidth: 0, drawPoints: true, pointSize: 4 }
+        : { color: colour(line.n), strokePattern: dashes[line.r] || (line.n > 5 ? dashes[1] : null) };
     return series;
   }
   const theme = () => ({ axisLineColor: variable("--soft"), gridLineColor: variable("--grid") });
@@ -108,6 +113,7 @@
   }
 
   function swatch(line) {
+    if (line.dots) return '<svg viewBox="0 0 28 10" aria-hidden="true"><circle cx="14" cy="5" r="4" fill="var(--l' + (line.n % 6) + ')"/></svg>';
     const dash = dashes[line.r] || (line.n > 5 ? dashes[1] : null);
     return '<svg viewBox="0 0 28 10" aria-hidden="true"><line x1="0" x2="28" y1="5" y2="5" stroke="var(--l' +
       (line.n % 6) + ')" stroke-width="3"' + (dash ? ' stroke-dasharray="' + dash.join(" ") + '"' : "") + "/></svg>";
@@ -281,19 +287,19 @@
 
   // The plate's picture: a line at the moment, and the moment where it is pointed at.
   const plates = [...document.querySelectorAll("svg.plate")];
-  const plateEdge = [40, 334];
+  const edgesOf = (picture) => Object.fromEntries(["from", "to", "left", "right"].map((name) => [name, Number(picture.dataset[name])]));
   function markPlate(picture) {
-    const from = Number(picture.dataset.from), to = Number(picture.dataset.to);
-    const x = plateEdge[0] + (moment - from) / (to - from) * (plateEdge[1] - plateEdge[0]);
+    const { from, to, left, right } = edgesOf(picture);
+    const x = left + (moment - from) / (to - from) * (right - left);
     const line = picture.querySelector(".now");
     line.setAttribute("x1", x);
     line.setAttribute("x2", x);
   }
   plates.forEach((picture) => {
     const point = (event) => {
-      const box = picture.getBoundingClientRect(), from = Number(picture.dataset.from), to = Number(picture.dataset.to);
+      const box = picture.getBoundingClientRect(), { from, to, left, right } = edgesOf(picture);
       const x = (event.clientX - box.left) / box.width * 340;
-      if (x >= plateEdge[0]) show(from + (x - plateEdge[0]) / (plateEdge[1] - plateEdge[0]) * (to - from));
+      if (x >= left) show(from + (x - left) / (right - left) * (to - from));
     };
     picture.addEventListener("pointerdown", point);
     picture.addEventListener("pointermove", (event) => { if (event.pointerType === "mouse") point(event); });
@@ -316,7 +322,7 @@
   const [least, most] = range();
   slider.min = String(least);
   slider.max = String(most);
-  slider.step = String(Math.max((most - least) / 400, 0.01));
+  slider.step = String([0.1, 0.25, 0.5, 1, 2, 5, 10, 30].find((step) => step >= (most - least) / 400) || 60);
   for (const entry of graphs) {
     entry.box.setAttribute("aria-valuemin", least.toFixed(1));
     entry.box.setAttribute("aria-valuemax", most.toFixed(1));

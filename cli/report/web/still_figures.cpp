@@ -5,7 +5,7 @@
 #include <algorithm>
 #include <set>
 
-#include "cli/read/units.h"
+#include "cli/report/shown_unit.h"
 #include "cli/report/svg_text.h"
 #include "cli/report/web/kept_rows.h"
 
@@ -34,7 +34,15 @@ void add_lines(std::vector<FigureLine>& lines, std::vector<std::string>& labels,
         FigureLine line{known ? "" : series.label, {}, {line_colour(n), dashed || line_dashed(n)}};
         for (const std::size_t row : rows)
             line.points.push_back({to_minutes(time[row]), series.values[row]});
+        const ChartStyle style = line.style;
         lines.push_back(std::move(line));
+        const LoggedColumn* log = logged(run, series);
+        if (!log) continue;
+        const ShownUnit unit = shown_unit(run.burn.results.find(log->column)->unit);
+        FigureLine dots{series.label + ", logged", {}, style, true};
+        for (std::size_t i = 0; i < log->time.size(); ++i)
+            dots.points.push_back({to_minutes(log->time[i]), unit.from_si(log->value[i])});
+        lines.push_back(std::move(dots));
     }
 }
 

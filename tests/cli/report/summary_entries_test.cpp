@@ -1,10 +1,9 @@
-#include "cli/report/summary_from.h"
+#include "cli/report/summary_entries.h"
 
 #include <doctest/doctest.h>
 
 #include <type_traits>
 
-#include "cli/report/summary_entries.h"
 #include "tests/cli/report/sample_run.h"
 
 using namespace drawwell;
@@ -60,7 +59,7 @@ Summary full_summary() {
 
 }  // namespace
 
-TEST_SUITE("cli/report/summary_from") {
+TEST_SUITE("cli/report/summary_entries") {
     TEST_CASE("a summary survives its entries, whether an answer is there or not") {
         check_same(sample_summary(), summary_from(figures_of(sample_summary())));
         check_same(Summary{}, summary_from(figures_of(Summary{})));
