@@ -76,9 +76,10 @@ FlueWay flue_way(const Stove& stove) {
             way.stubs.push_back(level_pipe("flue outlet", at, clear, section.bore / 2));
             at.x = clear;
         }
+        const bool bent = !way.runs.empty() || !way.stubs.empty();
         const FlueRun run{&section,       at,    {std::sqrt(1 - share * share), share},
                           section.length, start, section.bore / 2,
-                          outer};
+                          outer,          bent};
         at = run.end();
         start += section.length;
         way.runs.push_back(run);

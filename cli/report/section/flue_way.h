@@ -14,6 +14,7 @@ struct FlueRun {
     double length = 0;
     double start = 0;            // of the gas's way from the flue outlet, as the columns count it
     double half = 0, outer = 0;  // half of its bore, half of its outside
+    bool bent = false;           // it begins at a bend
 
     FlatPoint end() const { return {from.x + along.x * length, from.y + along.y * length}; }
     /// A point so far along it, and so far to the left of its axis.

@@ -16,7 +16,7 @@ namespace drawwell {
 namespace {
 
 constexpr double row_pitch = 4.6;              // [mm] of the widths under a drawing
-constexpr double ledger_width = 70;            // [mm]
+constexpr double ledger_width = 75;            // [mm]
 constexpr double beside_ledger = 11;           // [mm] for lines to spread
 constexpr double tick = 0.9;                   // [mm] half of a dimension line's end
 constexpr double line_pitch = 2.2;             // [mm] of dimension lines side by side

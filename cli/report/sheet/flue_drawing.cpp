@@ -12,11 +12,13 @@ namespace drawwell {
 namespace {
 
 constexpr double most_height = 130;                      // [mm] on paper
-constexpr double ledger_width = 70, beside_ledger = 11;  // [mm]
+constexpr double ledger_width = 75, beside_ledger = 11;  // [mm]
 constexpr double bar_room = 12;                          // [mm] under the drawing
 
 std::vector<FlatPoint> outline_of(const FlueRun& run, double half) {
-    return {run.at(0, half), run.at(run.length, half), run.at(run.length, -half), run.at(0, -half)};
+    const double first = run.bent ? -half : 0;  // closes the bend
+    return {run.at(first, half), run.at(run.length, half), run.at(run.length, -half),
+            run.at(first, -half)};
 }
 
 Extent extent_of(const Stove& stove, const FlueWay& way) {

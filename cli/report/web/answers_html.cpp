@@ -128,7 +128,7 @@ std::string likely_sentence(const LikelyRanges& ranges) {
         text += fmt::format(" On nine of ten the spare draw lies from {} to {} Pa",
                             show_number(spare->low, 1), show_number(spare->high, 1));
     if (spare && plate)
-        text += fmt::format(", the hottest of the plate's centre from {} to {} °C",
+        text += fmt::format(", the plate's centre at its hottest from {} to {} °C",
                             show_number(plate->low, 0), show_number(plate->high, 0));
     return text + (spare ? "." : "");
 }

@@ -81,8 +81,10 @@ void SectionDrawing::behind(const std::vector<ChartPoint>& corners, bool closed,
         reach(corner.x, corner.y);
         way += fmt::format("{}{:.1f} {:.1f}", way.empty() ? "M" : "L", corner.x, -corner.y);
     }
-    svg_ += fmt::format("<path class=\"behind\" d=\"{}{}\"><title>{}</title></path>\n", way,
-                        closed ? "z" : "", escaped(name));
+    // On a light line, so that it shows on dark cells too.
+    for (const std::string_view kind : {"behind halo", "behind"})
+        svg_ += fmt::format("<path class=\"{}\" d=\"{}{}\"><title>{}</title></path>\n", kind, way,
+                            closed ? "z" : "", escaped(name));
 }
 
 }  // namespace drawwell

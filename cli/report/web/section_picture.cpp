@@ -273,8 +273,8 @@ class Section {
             const double from = std::max(i == 0 ? 0.0 : edge[i] - start, 0.0);
             const double to = std::min(i + 2 == edge.size() ? length : edge[i + 1] - start, length);
             if (to <= from) continue;
-            // A bend before it is rounded off by a little more of its first piece.
-            const double first = from > 0 ? from : -0.7 * aside;
+            // A bend before it is closed by a little more of its first piece.
+            const double first = from > 0 || !run.bent ? from : -aside;
             drawing_.piece(i, {corner(first, aside), corner(to, aside), corner(to, -aside),
                                corner(first, -aside)});
         }

@@ -92,6 +92,18 @@ TEST_SUITE("cli/report/sheet/stove_sheet") {
                     paper_a4) == "");
     }
 
+    TEST_CASE("no figure is cut short for want of room, be the flue as high as it may") {
+        const SheetFrame frame{.paper = paper_a4, .file = {}, .templates = false};
+        for (const char* height : {"flue.stack.length=2.2 m", "flue.stack.length=9.973 m"})
+            for (const PaperPage& page :
+                 stove_sheet(sample_stove("allotment-kitchen", {height}), sheet_library(), frame))
+                for (const PaperText& text : page.texts) {
+                    CAPTURE(text.text);
+                    CHECK_FALSE((text.text.ends_with("\u2026") && text.text.front() >= '0' &&
+                                 text.text.front() <= '9'));
+                }
+    }
+
     TEST_CASE("names of any length and letters keep their place") {
         const std::string name(300, 'W');
         const Stove stove = sample_stove("allotment-kitchen", {"title=" + name});
