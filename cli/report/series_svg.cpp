@@ -4,13 +4,12 @@
 
 #include <algorithm>
 #include <array>
-#include <cmath>
 #include <iterator>
-#include <limits>
 
 #include "cli/read/units.h"
 #include "cli/report/cell_labels.h"
 #include "cli/report/chart.h"
+#include "cli/report/reach.h"
 #include "cli/report/shown_unit.h"
 #include "solver/errors.h"
 
@@ -39,18 +38,6 @@ Chart chart_of(const std::vector<double>& time, const ShownPanel& panel) {
     }
     return series_chart(panel.title, panel.unit, lines);
 }
-
-/// The reach of what is finite, [0, 1] if nothing is.
-struct Reach {
-    double least = std::numeric_limits<double>::infinity();
-    double most = -std::numeric_limits<double>::infinity();
-
-    void take(double value) {
-        if (!std::isfinite(value)) return;
-        least = std::min(least, value);
-        most = std::max(most, value);
-    }
-};
 
 }  // namespace
 

@@ -36,6 +36,8 @@ std::string_view in_plain_words(const Stretched& stretched) {
         return below ? "gas that runs slower or narrower" : "gas that runs faster or wider";
     if (stretched.what == "Rayleigh number")
         return below ? "a smaller or cooler face" : "a larger or hotter face";
+    if (stretched.what.starts_with("heat^0.4"))
+        return below ? "a smaller fire for its width" : "a larger fire for its width";
     if (stretched.what == "Prandtl number") return "another kind of gas";
     return "";
 }

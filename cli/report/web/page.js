@@ -376,6 +376,6 @@
   matchMedia("(prefers-color-scheme: dark)").addEventListener("change", () => {
     for (const entry of graphs) entry.graph.updateOptions(Object.assign({ series: styles(entry.lines) }, theme()));
   });
-  addEventListener("beforeprint", () => document.querySelectorAll("details").forEach((each) => { each.open = true; }));
+  addEventListener("beforeprint", () => document.querySelectorAll("details:not(.long)").forEach((each) => { each.open = true; }));
   show(data.runs[0].hottest);
 })();

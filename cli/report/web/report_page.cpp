@@ -118,8 +118,8 @@ std::string stove_files(std::span<const PageRun> runs) {
         }
         html += "<p><button type=\"button\" class=\"copy live-only\">Copy</button></p>\n" +
                 preformatted(run.burn.record.stove_text) + "</details>\n";
-        html += "<details><summary>Every key with the value used" + of + "</summary>\n" +
-                preformatted(run.burn.record.stove_resolved) + "</details>\n";
+        html += "<details class=\"long\"><summary>Every key with the value used" + of +
+                "</summary>\n" + preformatted(run.burn.record.stove_resolved) + "</details>\n";
     }
     return html;
 }
