@@ -143,8 +143,9 @@ TEST_SUITE("cli/report/sheet/stove_sheet") {
         const SheetFrame frame{.paper = paper_a4, .file = {}, .templates = false};
         const std::string text =
             all_text(stove_sheet(sample_stove("workshop"), sheet_library(), frame));
-        CHECK(contains(text, "1150 mm\n45 1/4 in\n"));  // plate's underside: 45.28
-        CHECK(contains(text, "570 mm\n22 7/16 in\n"));  // barrel: 22.44
+        CHECK(contains(text, "1150 mm\n45 1/4 in\n"));            // plate's underside: 45.28
+        CHECK(contains(text, "570 mm\n22 7/16 in\n"));            // barrel: 22.44
+        CHECK(contains(text, "plate, cooking face\n1158 mm\n"));  // 8 mm over its underside
     }
 
     TEST_CASE("every sheet warns of carbon monoxide on its first page and in full at the end") {
