@@ -148,11 +148,17 @@ void burn(const BurnOptions& options) {
 
     write_hdf5(targets.result, outcome.results, outcome.summary, record, &outcome.end_state);
     if (targets.csv) write_csv(*targets.csv, outcome.results);
+    // At once, should the days be stopped; then with what they say.
+    const auto report = [&] {
+        if (targets.report) write_report(*targets.report, {targets.result.string()});
+    };
+    report();
     const std::vector<Row> days = likely_days(options, duration, requested);
-    if (!days.empty())
+    if (!days.empty()) {
         write_hdf5(targets.result, outcome.results, outcome.summary, record, &outcome.end_state,
                    likely_ranges(days));
-    if (targets.report) write_report(*targets.report, {targets.result.string()});
+        report();
+    }
     if (options.json && days.empty())
         std::cout << json_summary(outcome.summary, record, targets.result);
     else if (options.json)

@@ -147,13 +147,12 @@ std::string difference(const Row& row, const Row& base, const Headline& headline
     return text.front() == '-' ? text : "+" + text;
 }
 
-/// What stands over the columns, with as much behind each as its cells have.
-void put_heads(Cells& grid, const CompareLook& look, const Labels& labels,
-               const std::string& behind) {
+/// What stands over the columns; behind each is room for a mark.
+void put_heads(Cells& grid, const CompareLook& look, const Labels& labels) {
     std::vector<std::string> headings, units;
     for (const Headline& headline : look.answers) {
-        headings.push_back(std::string(headline.heading) + behind);
-        units.push_back(std::string(headline.unit) + behind);
+        headings.push_back(std::string(headline.heading) + " ");
+        units.push_back(std::string(headline.unit) + " ");
     }
     grid.add(with(labels.head(), headings));
     grid.add(with(std::vector<std::string>(labels.size()), units));
@@ -164,12 +163,12 @@ void put_differences(Page& page, const Study& study, const std::vector<Row>& row
                      const Labels& labels) {
     page.heading("Against the stove as filed");
     Cells grid(labels.size());
-    put_heads(grid, look, labels, "");
+    put_heads(grid, look, labels);
     for (const std::size_t i : order) {
         if (i == 0 || failed(rows[i])) continue;
         std::vector<std::string> cells;
         for (const Headline& headline : look.answers)
-            cells.push_back(difference(rows[i], rows[0], headline));
+            cells.push_back(difference(rows[i], rows[0], headline) + " ");
         grid.add(with(labels.of(study, i), std::move(cells)));
     }
     grid.put_on(page);
@@ -199,7 +198,7 @@ std::string compare_table(const Study& study, const std::vector<Row>& rows,
     std::vector<std::optional<std::string>> best;
     for (const Headline& headline : look.answers) best.push_back(best_of(rows, headline));
     Cells grid(labels.size());
-    put_heads(grid, look, labels, " ");
+    put_heads(grid, look, labels);
     for (const std::size_t i : order) {
         std::vector<std::string> cells;
         if (failed(rows[i])) {

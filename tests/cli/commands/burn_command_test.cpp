@@ -161,4 +161,27 @@ TEST_SUITE("cli/commands/burn") {
         CHECK(run_program(folder, " burn --help").code == 0);
         CHECK(run_program(folder, "").code == 2);
     }
+
+    TEST_CASE("the page is in US units when they are asked for, and in no others") {
+        const ScratchFolder folder;
+        const std::string burn = " burn $sources/data/stoves/allotment-kitchen.toml --for 3min ";
+        const ProgramRun us = run_program(folder, burn + "--units us");
+        CHECK(us.code == 0);
+        CHECK(us.out.find("°F") != std::string::npos);
+        CHECK(us.out.find("°C") == std::string::npos);
+        CHECK(run_program(folder, burn + "--units metric").out.find("°C") != std::string::npos);
+        CHECK(run_program(folder, burn + "--units imperial").code == 2);
+    }
+
+    TEST_CASE("other days and fires are told on its report page and kept in the result") {
+        const ScratchFolder folder;
+        CHECK(run_program(folder,
+                          " burn $sources/data/stoves/allotment-kitchen.toml --for 6min --quiet "
+                          "--likely 3 --report -o a.h5")
+                  .code == 0);
+        CHECK(bytes_of(folder / "a.html").find("On 3 other days and fires it draws on ") !=
+              std::string::npos);
+        CHECK(run_program(folder, " report a.h5 -o again.html").code == 0);
+        CHECK(bytes_of(folder / "again.html").find("On 3 other days") != std::string::npos);
+    }
 }

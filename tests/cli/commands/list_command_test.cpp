@@ -66,4 +66,17 @@ TEST_SUITE("cli/commands/list_command") {
               std::string::npos);
         CHECK(list_columns(columns, "air").find("flue_gas") == std::string::npos);
     }
+
+    TEST_CASE("in US units ranges, defaults, weights and temperatures are told in them") {
+        const std::string keys = list_keys("riser.top", UnitSystem::us);
+        CHECK(keys.find("from 1 15/16 in to ") != std::string::npos);
+        CHECK(list_keys("grid.NAME.pitch", UnitSystem::us).find("[9/16 in *]") !=
+              std::string::npos);  // 15 mm
+        const std::string materials = list_materials(read_library(), "brick", UnitSystem::us);
+        CHECK(materials.find("lb/ft3") != std::string::npos);
+        CHECK(materials.find("106 ") != std::string::npos);  // 1700 kg/m3
+        CHECK(materials.find("68 °F") != std::string::npos);
+        check_width(materials);
+        check_width(list_keys("", UnitSystem::us));
+    }
 }
