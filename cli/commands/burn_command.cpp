@@ -216,7 +216,7 @@ void add_burn_command(CLI::App& app) {
         "Examples:\n"
         "  drawwell burn kitchen.toml --set 'flue.stack.length=3 m' -o higher.h5\n"
         "  drawwell burn kitchen.toml --start-from kitchen.h5 --for 1h -o later.h5\n"
-        "      goes on where kitchen.h5 ended: hot walls, embers and half-burnt wood in it\n");
+        "      goes on where kitchen.h5 ended: hot walls, embers, half-burnt wood\n");
     command->callback([options, csv, page] {
         options->report = page->count() > 0;
         options->csv = csv->count() > 0;

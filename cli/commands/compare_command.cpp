@@ -143,8 +143,8 @@ void add_compare_command(CLI::App& app) {
         "Examples:\n"
         "  drawwell compare kitchen.toml --vary riser.top=500mm:900mm:100mm \\\n"
         "      --follow 'plate.underside = riser.top + 45mm'\n"
-        "  drawwell compare kitchen.toml --vary riser.lining=board,bricks --vary "
-        "port.width=60mm,90mm\n"
+        "  drawwell compare kitchen.toml --vary riser.lining=board,bricks \\\n"
+        "      --vary port.width=60mm,90mm\n"
         "  drawwell compare kitchen.toml neighbour.toml --csv\n");
     command->callback([options, csv, output] {
         options->csv = csv->count() > 0;

@@ -264,8 +264,9 @@ void add_find_command(CLI::App& app) {
     add_units_option(*command, options->units);
     command->footer(
         "Examples:\n"
-        "  drawwell find kitchen.toml --smallest riser.top --where 'reserve_draw_min_pa >= 3' \\\n"
-        "      --where 'smoke_back_s = 0' --follow 'plate.underside = riser.top + 45mm'\n"
+        "  drawwell find kitchen.toml --smallest riser.top \\\n"
+        "      --where 'reserve_draw_min_pa >= 3' --where 'smoke_back_s = 0' \\\n"
+        "      --follow 'plate.underside = riser.top + 45mm'\n"
         "  drawwell find kitchen.toml --target plate_minutes_fry=40 --by barrel.height\n");
     command->callback([options] { find(*options); });
 }

@@ -10,7 +10,7 @@ namespace {
 
 constexpr double kelvin_a_fahrenheit = 5.0 / 9.0;
 
-std::string with_sign(std::string text) {
+std::string with_sign(const std::string& text) {
     return text.starts_with('-') ? text : "+" + text;
 }
 

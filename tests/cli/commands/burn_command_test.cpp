@@ -2,6 +2,7 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <nlohmann/json.hpp>
 
 #include "cli/report/write_csv.h"
@@ -155,6 +156,20 @@ TEST_SUITE("cli/commands/burn") {
         const ProgramRun help = run_program(folder, " --help");
         CHECK(help.code == 0);
         CHECK(contains(help.out, "drawwell new kitchen.toml"));
+        for (const char* command : {"", " burn", " compare", " find", " explain", " draw", " sheet",
+                                    " report", " export", " plot", " new", " list"}) {
+            const std::string text = run_program(folder, std::string(command) + " --help").out;
+            CAPTURE(command);
+            for (std::size_t at = 0; at < text.size();) {
+                const std::size_t end = std::min(text.find('\n', at), text.size());
+                const std::string line = text.substr(at, end - at);
+                CAPTURE(line);
+                const auto letters = std::count_if(line.begin(), line.end(),
+                                                   [](char c) { return (c & 0xC0) != 0x80; });
+                CHECK(letters <= 80);
+                at = end + 1;
+            }
+        }
         CHECK(contains(help.out, "drawwell burn kitchen.toml"));
         CHECK(contains(help.out, "Exit codes"));
         CHECK(run_program(folder, " --version").out == "drawwell 0.1.0\n");
