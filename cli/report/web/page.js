@@ -53,6 +53,7 @@
       if (!own || (difference && r === 0)) return;
       panel.labels.forEach((label, n) => {
         if (own.s[label]) lines.push({ label, n, r, times: own.t, values: own.s[label],
+          bar: !difference && own.likely && own.likely[label],
           name: data.runs.length > 1 ? label + ", " + run.name : label });
         const log = !difference && own.log && own.log[label];
         if (log) lines.push({ label, n, r, times: log.t, values: log.v, dots: true,
@@ -91,13 +92,33 @@
         : { color: colour(line.n), strokePattern: dashes[line.r] || (line.n > 5 ? dashes[1] : null) };
     return series;
   }
+  /// As high as the bars, where they are higher than the lines.
+  function reach(lines) {
+    const most = Math.max(-Infinity, ...lines.filter((line) => line.bar).map((line) => line.bar[2]));
+    const own = Math.max(-Infinity, ...lines.flatMap((line) => line.values.filter((value) => value !== null)));
+    return most > own ? [null, most * 1.05] : null;
+  }
   const theme = () => ({ axisLineColor: variable("--soft"), gridLineColor: variable("--grid") });
 
+  const bars = {};  // of each panel, lines with where their peak likely lies
   function underlay(panel) {
-    if (panel.id !== "plate" && panel.id !== "air") return undefined;
-    const levels = panel.id === "air" ? [1] : [60, 120, 175, 230];
+    const levels = panel.id === "air" ? [1] : panel.id === "plate" ? [60, 120, 175, 230] : [];
     return (canvas, area, graph) => {
       canvas.save();
+      canvas.beginPath();
+      canvas.rect(area.x, area.y, area.w, area.h);
+      canvas.clip();
+      canvas.lineWidth = 3;
+      for (const line of bars[panel.id]) {
+        const x = graph.toDomXCoord(line.bar[0]), [low, high] = [line.bar[1], line.bar[2]].map((y) => graph.toDomYCoord(y));
+        canvas.strokeStyle = colour(line.n);
+        canvas.beginPath();
+        for (const y of [low, high]) { canvas.moveTo(x - 6, y); canvas.lineTo(x + 6, y); }
+        canvas.moveTo(x, low);
+        canvas.lineTo(x, high);
+        canvas.stroke();
+      }
+      canvas.lineWidth = 1;
       canvas.strokeStyle = variable("--soft");
       canvas.setLineDash([2, 4]);
       for (const level of levels) {
@@ -202,6 +223,7 @@
     const made = table(panel, false);
     if (!box || !made.lines.length) return;
     const entry = { panel, box, ...made };
+    bars[panel.id] = made.lines.filter((line) => line.bar);
     // Touch is left to the page, or a finger could not scroll past; see `touch` below.
     const model = Object.assign({}, Dygraph.defaultInteractionModel);
     for (const name of ["touchstart", "touchmove", "touchend"]) delete model[name];
@@ -212,7 +234,7 @@
       highlightCircleSize: 4, interactionModel: model, animatedZooms: false, includeZero: panel.unit !== "°C",
       axes: { x: { axisLabelFormatter: (t) => String(Math.round(t * 100) / 100), pixelsPerLabel: 60 },
         y: { axisLabelWidth: 42 } },
-      xlabel: "minutes after lighting", ylabel: panel.unit, xLabelHeight: 18, yLabelWidth: 18,
+      valueRange: reach(made.lines), xlabel: "minutes after lighting", ylabel: panel.unit, xLabelHeight: 18, yLabelWidth: 18,
       underlayCallback: underlay(panel),
       highlightCallback: (event, t) => { if (!linking) show(t); },
       unhighlightCallback: () => { if (!linking) show(moment); },
@@ -351,8 +373,9 @@
   if (difference) difference.addEventListener("change", () => {
     for (const entry of graphs) {
       Object.assign(entry, table(entry.panel, difference.checked));
+      bars[entry.panel.id] = entry.lines.filter((line) => line.bar);
       entry.graph.updateOptions({ file: entry.rows, labels: ["minutes"].concat(entry.lines.map((line) => line.name)),
-        series: styles(entry.lines), visibility: entry.lines.map(() => true) });
+        series: styles(entry.lines), visibility: entry.lines.map(() => true), valueRange: reach(entry.lines) });
       fillKey(entry);
     }
     show(moment);

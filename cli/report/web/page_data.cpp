@@ -7,6 +7,7 @@
 #include "cli/report/shown_unit.h"
 #include "cli/report/web/heat_colour.h"
 #include "cli/report/web/kept_rows.h"
+#include "cli/report/web/likely_bar.h"
 #include "cli/report/web/section_picture.h"
 
 namespace drawwell {
@@ -59,6 +60,9 @@ Json panel_data(const PageRun& run, const PagePanel& panel, std::size_t most) {
     for (const ShownSeries& series : panel.shown.series) {
         Json& values = data["s"][series.label] = Json::array();
         for (const std::size_t row : rows) values.push_back(number(series.values[row]));
+        if (const auto bar = likely_bar(run, series))
+            data["likely"][series.label] = {number(bar->minutes), number(bar->low),
+                                            number(bar->high)};
         if (const LoggedColumn* log = logged(run, series))
             data["log"][series.label] =
                 log_data(*log, shown_unit(run.burn.results.find(log->column)->unit));

@@ -165,7 +165,13 @@ TEST_SUITE("cli/report/web/report_page") {
         CHECK(contains(head, "from 0.0 to 6.9 Pa"));
         CHECK(contains(head, "from 244 to 358 °C"));
         CHECK(contains(page, "likely 9.0 g/s to 13.0 g/s"));
-        CHECK_FALSE(contains(one_page(), "likely"));
+        CHECK(contains(page, "An upright bar: where a line's peak"));
+        const auto bars = data_of(page)["runs"][0]["panels"]["plate"]["likely"];
+        REQUIRE(bars.size() == 1);
+        CHECK(bars.begin().value()[1] == 244);
+        CHECK(bars.begin().value()[2] == 358);
+        for (const std::string_view words : {"other days and fires", "likely 9", "upright bar"})
+            CHECK_FALSE(contains(one_page(), words));
     }
 
     TEST_CASE("what the builder noted lies as dots over the figures that show it") {
