@@ -5,7 +5,7 @@ build_packages=(g++ cmake ninja-build libeigen3-dev libboost-dev libcli11-dev li
     libtomlplusplus-dev libfmt-dev nlohmann-json3-dev libmuparser-dev libtbb-dev
     libnlopt-dev libjs-dygraphs)
 test_packages=(doctest-dev clang-format-14 netcdf-bin python3-h5py python3-xarray python3-netcdf4
-    librsvg2-bin openmpi-bin libopenmpi-dev)
+    librsvg2-bin openmpi-bin libopenmpi-dev gnuplot-nox)
 # What computes the references of validation/simulators; only validation/run --with-simulators asks.
 simulator_packages=(python3-numpy python3-scipy libsundials-dev ngspice calculix-ccx)
 # What opens the report page; only validation/run --with-browser asks.

@@ -9,6 +9,7 @@
 #include "cli/commands/explain_command.h"
 #include "cli/commands/export_command.h"
 #include "cli/commands/find_command.h"
+#include "cli/commands/help_formatter.h"
 #include "cli/commands/list_command.h"
 #include "cli/commands/new_command.h"
 #include "cli/commands/plot_command.h"
@@ -22,18 +23,19 @@ namespace {
 
 constexpr const char* footer =
     "Two commands to begin with:\n"
-    "  drawwell new kitchen.toml --bore 125mm     a starting file, with every line explained\n"
-    "  drawwell burn kitchen.toml                 its burn: a page here, series in kitchen.h5\n\n"
+    "  drawwell new kitchen.toml --bore 125mm   a file to start from, explained\n"
+    "  drawwell burn kitchen.toml               its burn: a page, and kitchen.h5\n\n"
     "`drawwell COMMAND --help` tells more.\n\n"
-    "Exit codes: 0 done; 2 something in the stove file or on the command line needs mending;\n"
-    "3 the calculation failed; 4 a file could not be read or written; 130 stopped by Ctrl-C.\n";
+    "Exit codes: 0 done; 2 something in the stove file or on the command line needs\n"
+    "mending; 3 the calculation failed; 4 a file could not be read or written;\n"
+    "130 stopped by Ctrl-C.\n";
 
 int run(int argc, char** argv) {
     using namespace drawwell;
     CLI::App app("drawwell: what a wood-burning J-tube stove does before it is built", "drawwell");
     app.set_version_flag("--version", "drawwell " DRAWWELL_VERSION);
     app.require_subcommand(1);
-    app.footer(footer);
+    app.formatter(help_formatter());  // before the commands, which take it over
     add_burn_command(app);
     add_compare_command(app);
     add_find_command(app);
@@ -48,6 +50,7 @@ int run(int argc, char** argv) {
     // Under mpirun only a comparison is shared; all else is the first process's alone.
     if (!speaks_for_all() && (argc < 2 || std::string_view(argv[1]) != "compare"))
         return exit_success;
+    app.footer(footer);  // last, or commands would take it over
     if (argc < 2) {
         std::cout << app.help();
         return exit_input;

@@ -12,6 +12,7 @@
 #include "cli/commands/stove_request.h"
 #include "cli/commands/study_options.h"
 #include "cli/commands/targets.h"
+#include "cli/commands/units_option.h"
 #include "cli/commands/watched_run.h"
 #include "cli/read/resolved_text.h"
 #include "cli/report/json_summary.h"
@@ -44,6 +45,7 @@ struct BurnOptions {
     std::size_t days = 0;
     std::uint64_t seed = 1;
     unsigned threads = 0;
+    UnitSystem units = UnitSystem::metric;
 };
 
 struct Targets {
@@ -146,8 +148,17 @@ void burn(const BurnOptions& options) {
 
     write_hdf5(targets.result, outcome.results, outcome.summary, record, &outcome.end_state);
     if (targets.csv) write_csv(*targets.csv, outcome.results);
-    if (targets.report) write_report(*targets.report, {targets.result.string()});
+    // At once, should the days be stopped; then with what they say.
+    const auto report = [&] {
+        if (targets.report) write_report(*targets.report, {targets.result.string()});
+    };
+    report();
     const std::vector<Row> days = likely_days(options, duration, requested);
+    if (!days.empty()) {
+        write_hdf5(targets.result, outcome.results, outcome.summary, record, &outcome.end_state,
+                   likely_ranges(days));
+        report();
+    }
     if (options.json && days.empty())
         std::cout << json_summary(outcome.summary, record, targets.result);
     else if (options.json)
@@ -158,11 +169,12 @@ void burn(const BurnOptions& options) {
         frame.duration = requested.stove.burn.duration;
         if (start) frame.begun_from = begun_from(*start, options.start);
         frame.colour = terminal_with_colour();
+        frame.units = options.units;
         frame.files.emplace_back("result (HDF5)", targets.result);
         if (targets.csv) frame.files.emplace_back("table (CSV)", *targets.csv);
         if (targets.report) frame.files.emplace_back("report page (HTML)", *targets.report);
         std::cout << burn_page(outcome.summary, frame);
-        if (!days.empty()) std::cout << likely_page(days, frame.colour);
+        if (!days.empty()) std::cout << likely_page(days, frame.colour, options.units);
     }
 }
 
@@ -183,6 +195,7 @@ void add_burn_command(CLI::App& app) {
                                             "beside the result");
     page->expected(0, 1)->type_name("[FILE]");
     command->add_flag("--json", options->json, "print the answers as JSON instead of the page");
+    add_units_option(*command, options->units);
     command->add_option("--for", options->duration, "how long a burn, e.g. 6h")->type_name("TIME");
     add_start_option(*command, options->start);
     command
@@ -203,7 +216,7 @@ void add_burn_command(CLI::App& app) {
         "Examples:\n"
         "  drawwell burn kitchen.toml --set 'flue.stack.length=3 m' -o higher.h5\n"
         "  drawwell burn kitchen.toml --start-from kitchen.h5 --for 1h -o later.h5\n"
-        "      goes on where kitchen.h5 ended: hot walls, embers and half-burnt wood in it\n");
+        "      goes on where kitchen.h5 ended: hot walls, embers, half-burnt wood\n");
     command->callback([options, csv, page] {
         options->report = page->count() > 0;
         options->csv = csv->count() > 0;

@@ -9,6 +9,7 @@
 
 #include "cli/commands/study_options.h"
 #include "cli/commands/targets.h"
+#include "cli/commands/units_option.h"
 #include "cli/commands/watched_run.h"
 #include "cli/read/read_library.h"
 #include "cli/report/pending_file.h"
@@ -33,6 +34,7 @@ struct CompareOptions {
     std::string sort = "reserve_draw_min_pa", csv_file, output;
     std::vector<std::string> show;
     bool csv = false, hdf5 = false, json = false, series = false;
+    UnitSystem units = UnitSystem::metric;
 };
 
 /// Whether a file begins as a table of ours.
@@ -116,13 +118,16 @@ void compare(const CompareOptions& options) {
         std::cout << compare_json(study, rows);
     } else if (!options.study.quiet) {
         CompareLook look;
-        look.answers.assign(headlines().begin(), headlines().end());
-        for (const std::string& answer : options.show) look.answers.push_back(headline_of(answer));
+        for (const Headline& headline : headlines())
+            look.answers.push_back(in_system(headline, options.units));
+        for (const std::string& answer : options.show)
+            look.answers.push_back(in_system(headline_of(answer), options.units));
         look.sort = options.sort;
         look.as_given = options.sort == "no";
         look.base = !options.study.varies.empty() && options.files.size() == 1;
         // What mpirun gives each rank is a terminal, wherever its own output goes.
         look.colour = ranks->count() == 1 && terminal_with_colour();
+        look.units = options.units;
         if (study.days > 0)
             look.below = [&](std::size_t stove, const Headline& headline) {
                 return range_text(days_of(study, days, stove), headline);
@@ -171,6 +176,7 @@ void add_compare_command(CLI::App& app) {
     command->add_flag("--series", options->series,
                       "with -o: also the whole series of every stove, a group each (`series/3`)");
     command->add_flag("--json", options->json, "print the answers as JSON instead of the table");
+    add_units_option(*command, options->units);
     command->footer(
         "The stove as its file says it is always among those compared. A stove that can't be "
         "built\n"
@@ -179,8 +185,8 @@ void add_compare_command(CLI::App& app) {
         "Examples:\n"
         "  drawwell compare kitchen.toml --vary riser.top=500mm:900mm:100mm \\\n"
         "      --follow 'plate.underside = riser.top + 45mm'\n"
-        "  drawwell compare kitchen.toml --vary riser.lining=board,bricks --vary "
-        "port.width=60mm,90mm\n"
+        "  drawwell compare kitchen.toml --vary riser.lining=board,bricks \\\n"
+        "      --vary port.width=60mm,90mm\n"
         "  drawwell compare kitchen.toml neighbour.toml --csv\n");
     command->callback([options, csv, output] {
         options->csv = csv->count() > 0;

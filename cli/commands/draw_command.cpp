@@ -131,7 +131,7 @@ void add_draw_command(CLI::App& app) {
         "Example:\n"
         "  drawwell draw kitchen.toml --at 60min\n"
         "      the draw an hour after lighting; its figure in kitchen-draw.svg\n"
-        "  drawwell draw kitchen.toml --at 5min --set 'flue.stack.length=1.1 m' -o low.svg\n"
+        "  drawwell draw kitchen.toml --at 5min --set flue.stack.length=1.1m -o low.svg\n"
         "      the same just after lighting, with a lower flue\n");
     command->callback([options, csv] {
         options->csv = csv->count() > 0;

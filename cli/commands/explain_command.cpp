@@ -10,6 +10,7 @@
 
 #include "cli/commands/study_options.h"
 #include "cli/commands/targets.h"
+#include "cli/commands/units_option.h"
 #include "cli/commands/watched_run.h"
 #include "cli/read/read_library.h"
 #include "cli/report/chart.h"
@@ -18,6 +19,7 @@
 #include "cli/report/pending_file.h"
 #include "cli/study/condition.h"
 #include "cli/study/cure.h"
+#include "cli/study/input_words.h"
 #include "cli/study/sensitivity.h"
 #include "cli/study/tornado.h"
 #include "solver/errors.h"
@@ -32,6 +34,7 @@ struct ExplainOptions {
     std::vector<std::string> answers;
     std::size_t rows = 8;
     StudyOptions study;
+    UnitSystem units = UnitSystem::metric;
 };
 
 /// A bar whose length is a share of the longest.
@@ -49,20 +52,23 @@ std::string signed_number(double value, int decimals) {
 }
 
 void tell_ranking(const std::vector<Influence>& influences, const Row& base,
-                  const Headline& headline, bool uncertain, std::size_t most, Page& page) {
+                  const Headline& headline, bool uncertain, std::size_t most, Page& page,
+                  std::vector<std::string>& told) {
     std::vector<const Influence*> order = ranked(influences, base, headline.answer);
     std::erase_if(order, [&](const Influence* each) { return each->uncertain != uncertain; });
     if (order.size() > most) order.resize(most);
     if (order.empty()) return;
     page.heading(fmt::format(
         "{}: {}", headline.heading,
-        uncertain ? "what is uncertain, one standard deviation more" : "dimensions, a tenth more"));
+        uncertain ? "what is uncertain, its usual spread more" : "dimensions, a tenth more"));
     const double largest = std::abs(*change(*order.front(), base, headline.answer));
     for (const Influence* each : order) {
         const double by = *change(*each, base, headline.answer);
         page.line(fmt::format("  {:<30} {:>8} {:<3} {}", each->input,
-                              signed_number(by, headline.decimals + 1), headline.unit,
-                              bar(by / largest)));
+                              signed_number(headline.scale * by, headline.decimals + 1),
+                              headline.unit, bar(by / largest)));
+        if (std::find(told.begin(), told.end(), each->input) == told.end())
+            told.push_back(each->input);
     }
 }
 
@@ -87,12 +93,12 @@ void explain(const ExplainOptions& options, const Study& study, const Library& l
     std::vector<Headline> answers;
     for (const std::string& name : options.answers) {
         check_answer(name);
-        answers.push_back(headline_of(name));
+        answers.push_back(in_system(headline_of(name), options.units));
     }
     if (answers.empty())
         for (const Headline& headline : headlines())
             if (headline.answer != "draws" && headline.answer != "smoke_back_s")
-                answers.push_back(headline);
+                answers.push_back(in_system(headline, options.units));
     Study alone = study;
     alone.variants = {Variant{}};
     const Row base = compute(alone).front();
@@ -101,11 +107,15 @@ void explain(const ExplainOptions& options, const Study& study, const Library& l
     Page page(terminal_with_colour());
     page.paragraph(
         "How much each answer changes, others as they are. Half the difference between "
-        "more and less; where one of the two can't be built, the whole of the other.");
+        "more and less; where one of the two can't be built, the whole of the other. The usual "
+        "spread of what is uncertain is one standard deviation: two days of three lie within.");
+    std::vector<std::string> told;
     for (const Headline& headline : answers) {
-        tell_ranking(influences, base, headline, false, options.rows, page);
-        tell_ranking(influences, base, headline, true, options.rows, page);
+        tell_ranking(influences, base, headline, false, options.rows, page, told);
+        tell_ranking(influences, base, headline, true, options.rows, page, told);
     }
+    if (!told.empty()) page.heading("What they are");
+    for (const std::string& input : told) page.point(input + ": " + input_in_words(input));
     std::cout << page.text();
     if (!options.output.empty()) draw_ranking(options, influences, base, answers);
 }
@@ -120,16 +130,16 @@ Condition cured_when(const std::string& symptom) {
     return parse_condition(symptom);
 }
 
-void cure(const std::string& symptom, const Study& study, const Library& library,
+void cure(const ExplainOptions& options, const Study& study, const Library& library,
           const Compute& compute) {
-    const Condition cured = cured_when(symptom);
+    const Condition cured = cured_when(options.symptom);
     Study tried = study;
     tried.variants = {Variant{}};
     const Stove stove = stove_of(tried, 0, library);
     const std::vector<Remedy> remedies = remedies_for(stove);
     for (const Remedy& remedy : remedies) tried.variants.push_back(remedy.variant);
     const std::vector<Row> rows = compute(tried);
-    const Headline headline = headline_of(cured.answer);
+    const Headline headline = in_system(headline_of(cured.answer), options.units);
     Page page(terminal_with_colour());
     const auto tell = [&](const std::string& what, const Row& row) {
         const bool sound = row.error.empty();
@@ -173,6 +183,7 @@ void add_explain_command(CLI::App& app) {
         ->type_name("FILE");
     command->add_flag("--force", options->study.force, "replace a file that is no figure of ours");
     add_study_options(*command, options->study);
+    add_units_option(*command, options->units);
     command->footer(
         "Examples:\n"
         "  drawwell explain kitchen.toml --answer plate_centre_max_c -o plate.svg\n"
@@ -187,7 +198,7 @@ void add_explain_command(CLI::App& app) {
         if (options->symptom.empty())
             explain(*options, study, library, compute);
         else
-            cure(options->symptom, study, library, compute);
+            cure(*options, study, library, compute);
     });
 }
 

@@ -41,7 +41,7 @@ void add_export_command(CLI::App& app) {
         "The header names each column with its unit: temperatures in degrees Celsius, all else in\n"
         "SI. `drawwell list columns` explains them. No value is made up between instants.\n\n"
         "Example:\n"
-        "  drawwell export kitchen.h5 --columns drive,reserve_draw --every 60s --csv draw.csv\n");
+        "  drawwell export kitchen.h5 --columns drive,reserve_draw --every 60s\n");
     command->callback([options] { export_series(*options); });
 }
 

@@ -9,6 +9,7 @@
 #include "cli/commands/find_page.h"
 #include "cli/commands/find_quest.h"
 #include "cli/commands/find_together.h"
+#include "cli/commands/units_option.h"
 #include "cli/commands/watched_run.h"
 #include "cli/read/read_library.h"
 #include "cli/report/page_writer.h"
@@ -36,7 +37,7 @@ void tell_shifts_of(const Quest& quest, const Found& found, const Study& study,
     at.variants = beside.variants;
     std::vector<std::pair<std::string, std::string>> told;
     for (const auto& [by, name] : shifts(search, {{found.value}, found.row}, beside, compute(at)))
-        told.emplace_back(name, quest.shown(by));
+        told.emplace_back(name, quest.shift(by));
     tell_shifts("It", told, page);
 }
 
@@ -46,7 +47,8 @@ void tell_findings(const Quest& quest, const Findings& findings, Page& page) {
                                  ? ", the end of what was looked at: it may go on beyond"
                                  : ""),
                  true);
-    tell_answers(findings.found.front().row, page);
+    page.row("that is", input_in_words(quest.key));
+    tell_answers(findings.found.front().row, quest.units, page);
     for (std::size_t i = 1; i < findings.found.size(); ++i)
         page.paragraph(fmt::format("There is another: {}.", quest.shown(findings.found[i].value)));
     if (findings.holds_within.size() > 1) {
@@ -63,7 +65,7 @@ void tell_nothing(const Quest& quest, const Findings& findings, Page& page) {
     if (findings.nearest) {
         page.paragraph(fmt::format("Least far off is {} = {}:", quest.key,
                                    quest.shown(findings.nearest->value)));
-        tell_answers(findings.nearest->row, page);
+        tell_answers(findings.nearest->row, quest.units, page);
     }
 }
 
@@ -140,14 +142,16 @@ void add_find_command(CLI::App& app) {
         ->type_name("N");
     command->add_option("--seed", options->seed, "of the days; default 1")->type_name("N");
     add_study_options(*command, options->study);
+    add_units_option(*command, options->units);
     command->footer(
         "Examples:\n"
-        "  drawwell find kitchen.toml --smallest riser.top --where 'reserve_draw_min_pa >= 3' \\\n"
-        "      --where 'smoke_back_s = 0' --follow 'plate.underside = riser.top + 45mm'\n"
+        "  drawwell find kitchen.toml --smallest riser.top \\\n"
+        "      --where 'reserve_draw_min_pa >= 3' --where 'smoke_back_s = 0' \\\n"
+        "      --follow 'plate.underside = riser.top + 45mm'\n"
         "  drawwell find kitchen.toml --target plate_minutes_fry=40 --by barrel.height\n"
-        "  drawwell find kitchen.toml --smallest flue.stack.length --vary riser.top=500mm:900mm "
-        "\\\n"
-        "      --where 'reserve_draw_min_pa >= 5' --follow 'plate.underside = riser.top + 45mm'\n");
+        "  drawwell find kitchen.toml --smallest flue.stack.length \\\n"
+        "      --vary riser.top=500mm:900mm --where 'reserve_draw_min_pa >= 5' \\\n"
+        "      --follow 'plate.underside = riser.top + 45mm'\n");
     command->callback([options] { find(*options); });
 }
 

@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "cli/study/headline.h"
+#include "cli/study/input_words.h"
 #include "cli/study/likely.h"
 
 namespace drawwell {
@@ -14,11 +15,13 @@ constexpr std::size_t told_inputs = 3;
 
 }  // namespace
 
-void tell_answers(const Row& row, Page& page) {
-    for (const Headline& headline : headlines())
+void tell_answers(const Row& row, UnitSystem units, Page& page) {
+    for (const Headline& each : headlines()) {
+        const Headline headline = in_system(each, units);
         page.row(headline.heading, shown(row.answers, headline) +
                                        (headline.unit.empty() ? "" : " ") +
                                        std::string(headline.unit));
+    }
 }
 
 void tell_shifts(const std::string& what,
@@ -27,11 +30,11 @@ void tell_shifts(const std::string& what,
     page.heading("How sure that is");
     page.paragraph(
         what +
-        " moves with what is least certain, one standard deviation of each, as far as the "
-        "answer goes straight on:");
+        " moves with what is least certain, a usual spread of each (one standard deviation), as "
+        "far as the answer goes straight on:");
     for (std::size_t i = 0; i < std::min(told_inputs, shifts.size()); ++i)
-        page.line(fmt::format("  {:<36} {:>12}", shifts[i].first,
-                              (shifts[i].second.front() == '-' ? "" : "+") + shifts[i].second));
+        page.row(shifts[i].second,
+                 fmt::format("{} ({})", input_in_words(shifts[i].first), shifts[i].first));
 }
 
 void tell_days(std::vector<Override> settings, const Study& study, const FindOptions& options,
@@ -42,7 +45,7 @@ void tell_days(std::vector<Override> settings, const Study& study, const FindOpt
     likely.variants = {Variant{}};
     likely.days = options.days;
     likely.seed = options.seed;
-    tell_likely(compute(likely), page);
+    tell_likely(compute(likely), page, options.units);
 }
 
 void tell_failures(const std::vector<std::string>& failures, Page& page) {

@@ -11,10 +11,10 @@
 namespace drawwell {
 
 /// The headlines of what was found.
-void tell_answers(const Row& row, Page& page);
+void tell_answers(const Row& row, UnitSystem units, Page& page);
 
 /// How far `what` (`It`, an answer) moves with the three inputs that move it most; `shifts` sorted
-/// so, told as `shown` says them.
+/// so: the input's name, and by how much with its sign.
 void tell_shifts(const std::string& what,
                  const std::vector<std::pair<std::string, std::string>>& shifts, Page& page);
 

@@ -49,6 +49,7 @@ Quest quest_of(const FindOptions& options) {
     for (const std::string& text : options.where)
         quest.search.where.push_back(parse_condition(text));
     quest.found = &known_key(quest.key, quest.key);
+    quest.units = options.units;
     if (quest.found->kind != Kind::quantity)
         throw InputError(quest.key + " is no figure that could be sought");
     return quest;

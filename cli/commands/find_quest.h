@@ -7,6 +7,7 @@
 #include "cli/commands/study_options.h"
 #include "cli/read/keys.h"
 #include "cli/read/units.h"
+#include "cli/report/shown_unit.h"
 #include "cli/study/find_value.h"
 
 namespace drawwell {
@@ -18,6 +19,7 @@ struct FindOptions {
     std::size_t days = 0;  // on which what was found is burned; 0: none
     std::uint64_t seed = 1;
     StudyOptions study;
+    UnitSystem units = UnitSystem::metric;
 };
 
 /// What is sought, and in which key.
@@ -25,9 +27,11 @@ struct Quest {
     Search search;
     std::string key;
     const Key* found = nullptr;
+    UnitSystem units = UnitSystem::metric;
 
     std::string text(double value) const { return show_quantity(value, found->quantity, 12); }
-    std::string shown(double value) const { return show_quantity(value, found->quantity, 4); }
+    std::string shown(double value) const { return show_setting(value, found->quantity, units); }
+    std::string shift(double by) const { return show_shift(by, found->quantity, units); }
 };
 
 /// What the options seek, without its span. InputError: they contradict each other, or no such key.

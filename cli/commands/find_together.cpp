@@ -22,12 +22,13 @@ struct Together {
     SeveralSearch search;
     std::vector<std::string> keys;
     std::vector<const Key*> found;
+    UnitSystem units = UnitSystem::metric;
 
     std::string text(std::size_t k, double value) const {
         return show_quantity(value, found[k]->quantity, 12);
     }
     std::string shown(std::size_t k, double value) const {
-        return show_quantity(value, found[k]->quantity, 4);
+        return show_setting(value, found[k]->quantity, units);
     }
     void add(const std::string& key, double low, double high, const Stove& stove) {
         if (std::find(keys.begin(), keys.end(), key) != keys.end())
@@ -58,6 +59,7 @@ Together together_of(const Quest& quest, const FindOptions& options, const Stove
     search.where = quest.search.where;
     search.target = quest.search.target;
     search.goal = several_goal(quest.search.goal);
+    together.units = options.units;
     together.add(quest.key, quest.search.low, quest.search.high, stove);
     for (const std::string& text : options.study.varies) {
         const Vary vary = parse_vary(text);
@@ -73,13 +75,14 @@ void tell_point(const Together& together, const FoundPoint& place, Page& page) {
         page.row(together.keys[k],
                  together.shown(k, place.point[k]) +
                      (together.at_end(k, place.point[k]) ? ", the end of what was looked at" : ""));
-    tell_answers(place.row, page);
+    tell_answers(place.row, together.units, page);
 }
 
 /// With a target, how far the answer is from it on another day is told in place of the keys.
 void tell_target_shifts(const Together& together, const Beside& beside,
                         const std::vector<Row>& rows, Page& page) {
-    const Headline headline = headline_of(together.search.target->answer);
+    const Headline headline =
+        in_system(headline_of(together.search.target->answer), together.units);
     std::vector<std::pair<double, std::string>> all;
     for (std::size_t u = 0; u < beside.inputs.size(); ++u) {
         const auto less = rows[2 * u].answers.number(headline.answer),
@@ -91,8 +94,9 @@ void tell_target_shifts(const Together& together, const Beside& beside,
     std::vector<std::pair<std::string, std::string>> told;
     told.reserve(all.size());
     for (const auto& [by, name] : all)
-        told.emplace_back(
-            name, fmt::format("{} {}", show_number(by, headline.decimals + 1), headline.unit));
+        told.emplace_back(name, fmt::format("{}{} {}", by < 0 ? "" : "+",
+                                            show_number(headline.scale * by, headline.decimals + 1),
+                                            headline.unit));
     tell_shifts(std::string(headline.heading), told, page);
 }
 
@@ -115,7 +119,7 @@ void tell_found(const Together& together, const FoundPoint& found, const Study& 
     if (together.at_end(0, found.point[0])) return;
     std::vector<std::pair<std::string, std::string>> told;
     for (const auto& [by, name] : shifts(together.search, found, beside, rows))
-        told.emplace_back(name, together.shown(0, by));
+        told.emplace_back(name, show_shift(by, together.found[0]->quantity, together.units));
     tell_shifts("It", told, page);
 }
 

@@ -4,19 +4,23 @@
 
 #include <CLI/CLI.hpp>
 #include <algorithm>
+#include <cctype>
 #include <map>
 #include <memory>
 #include <vector>
 
+#include "cli/commands/units_option.h"
 #include "cli/read/keys.h"
 #include "cli/read/read_library.h"
 #include "cli/read/units.h"
+#include "cli/report/page_text.h"
 #include "solver/errors.h"
 
 namespace drawwell {
 namespace {
 
-constexpr std::size_t line_width = 100;
+constexpr std::size_t widest_lead = 44;            // characters before a text beside them
+constexpr double pounds_a_cubic_foot = 0.0624280;  // of kg/m3: 0.45359237 kg, 0.3048 m, exact
 constexpr double room_temperature = 293.15,
                  hot_temperature = 873.15;  // [K] conductivities are shown at
 
@@ -28,26 +32,6 @@ std::size_t shown_width(std::string_view text) {
 
 std::string padded(const std::string& text, std::size_t width) {
     return text + std::string(width - std::min(width, shown_width(text)), ' ');
-}
-
-/// Breaks a text into lines that end at `line_width` and start at `indent`, the first one as it
-/// stands.
-std::string wrapped(std::string_view text, std::size_t indent) {
-    std::string result;
-    std::size_t column = indent;
-    while (!text.empty()) {
-        const std::size_t length = std::min(text.find(' '), text.size());
-        const std::string word(text.substr(0, length));
-        if (column > indent && column + 1 + shown_width(word) > line_width) {
-            result += "\n" + std::string(indent, ' ') + word;
-            column = indent + shown_width(word);
-        } else {
-            result += (column > indent ? " " : "") + word;
-            column += shown_width(word) + (column > indent ? 1 : 0);
-        }
-        text.remove_prefix(std::min(length + 1, text.size()));
-    }
-    return result;
 }
 
 /// Rows of cells in aligned columns; the last column is wrapped.
@@ -65,11 +49,18 @@ class Sheet {
         std::string result;
         for (const auto& row : rows_) {
             std::size_t indent = 0;
+            std::string lead;
             for (std::size_t i = 0; i + 1 < row.size(); ++i) {
-                result += padded(row[i], widths[i] + 2);
+                lead += padded(row[i], widths[i] + 2);
                 indent += widths[i] + 2;
             }
-            result += wrapped(row.back(), indent) + "\n";
+            if (indent <= widest_lead) {
+                result += wrapped(lead, row.back(), indent);
+                continue;
+            }
+            // Too little room beside it: the text stands below.
+            lead.erase(lead.find_last_not_of(' ') + 1);
+            result += lead + "\n" + wrapped("    ", row.back(), 4);
         }
         return result;
     }
@@ -88,12 +79,12 @@ bool contains(std::string_view text, const std::string& word) {
 }
 
 /// "length in mm, cm, m, in, ft, from 20 mm to 5 m", or what else the key takes.
-std::string accepted(const Key& key) {
+std::string accepted(const Key& key, UnitSystem system) {
     const auto range = [&](std::string_view what) {
         const std::string units = accepted_units(key.quantity);
         return fmt::format("{}{}{}, from {} to {}", what, units.empty() ? "" : " in ", units,
-                           show_quantity(key.least, key.quantity),
-                           show_quantity(key.most, key.quantity));
+                           show_setting(key.least, key.quantity, system),
+                           show_setting(key.most, key.quantity, system));
     };
     switch (key.kind) {
         case Kind::quantity:
@@ -133,21 +124,30 @@ std::string accepted(const Key& key) {
     return {};
 }
 
-std::string default_of(const Key& key) {
+std::string default_of(const Key& key, UnitSystem system) {
     if (key.required) return "required";
-    return std::string(key.fallback) + (key.practice ? " *" : "");
+    std::string fallback(key.fallback);
+    if (system == UnitSystem::us && key.kind == Kind::quantity && !fallback.empty() &&
+        std::isdigit(static_cast<unsigned char>(fallback.front())) != 0)
+        try {
+            fallback = show_setting(parse_quantity(fallback, key.quantity), key.quantity, system);
+        } catch (const InputError&) {
+            // In words, which no unit changes.
+        }
+    return fallback + (key.practice ? " *" : "");
 }
 
 }  // namespace
 
-std::string list_keys(const std::string& word) {
+std::string list_keys(const std::string& word, UnitSystem system) {
     Sheet sheet({"key", "meaning; [default if the file is silent]"});
     bool practice = false;
     for (const Key& key : all_keys()) {
         if (!contains(key.name, word) && !contains(key.help, word)) continue;
         practice = practice || key.practice;
-        sheet.add({std::string(key.name), fmt::format("{} [{}]", key.help, default_of(key))});
-        if (!word.empty()) sheet.add({"", accepted(key)});
+        sheet.add(
+            {std::string(key.name), fmt::format("{} [{}]", key.help, default_of(key, system))});
+        if (!word.empty()) sheet.add({"", accepted(key, system)});
     }
     std::string text = sheet_text(sheet, word);
     if (practice) text += "* common practice, no source\n";
@@ -155,15 +155,23 @@ std::string list_keys(const std::string& word) {
     return text;
 }
 
-std::string list_materials(const Library& library, const std::string& word) {
-    Sheet sheet({"material", "kg/m3", "k 20 °C", "k 600 °C", "emits", "what it is"});
+std::string list_materials(const Library& library, const std::string& word, UnitSystem system) {
+    const bool us = system == UnitSystem::us;
+    const double weight = us ? pounds_a_cubic_foot : 1;
+    Sheet sheet({"material", us ? "lb/ft3" : "kg/m3", "leads", "hot", "radiates", "what it is"});
     for (const auto& [name, material] : library.materials)
         if (contains(name, word) || contains(material.meaning, word))
-            sheet.add({name, fmt::format("{:.0f}", material.density),
+            sheet.add({name, fmt::format("{:.0f}", material.density * weight),
                        fmt::format("{:.3g}", material.conductivity(room_temperature)),
                        fmt::format("{:.3g}", material.conductivity(hot_temperature)),
                        fmt::format("{:.2f}", material.emissivity), material.meaning});
-    return sheet_text(sheet, word) + "k: heat conductivity in W/(m K); emits: emissivity\n";
+    return sheet_text(sheet, word) +
+           wrapped("",
+                   in_system("leads, hot: how well it leads heat at 20 °C and at 600 °C (heat "
+                             "conductivity, W/(m K)); radiates: its share of what a black face "
+                             "would radiate (emissivity)",
+                             system),
+                   0);
 }
 
 std::string list_build_ups(std::span<const NamedBuildUp> build_ups, const std::string& word) {
@@ -179,14 +187,22 @@ std::string list_build_ups(std::span<const NamedBuildUp> build_ups, const std::s
            "A name stands wherever a wall takes layers: riser.lining = \"board\"\n";
 }
 
-std::string list_woods(const Library& library, const std::string& word) {
-    Sheet sheet({"wood", "kg/m3", "MJ/kg dry, higher", "what it is"});
+std::string list_woods(const Library& library, const std::string& word, UnitSystem system) {
+    const bool us = system == UnitSystem::us;
+    const double weight = us ? pounds_a_cubic_foot : 1;
+    const double heat = us ? 1 / number_in(1, "lb", Quantity::mass) : 1;
+    Sheet sheet({"wood", us ? "lb/ft3" : "kg/m3", us ? "MJ/lb dry" : "MJ/kg dry", "what it is"});
     for (const auto& [name, wood] : library.woods)
         if (contains(name, word) || contains(wood.meaning, word))
-            sheet.add({name, fmt::format("{:.0f}", wood.density),
-                       fmt::format("{:.1f}", wood.higher_heating_value * (1 - wood.ash) * 1e-6),
-                       wood.meaning});
-    return sheet_text(sheet, word);
+            sheet.add(
+                {name, fmt::format("{:.0f}", wood.density * weight),
+                 fmt::format("{:.1f}", wood.higher_heating_value * (1 - wood.ash) * 1e-6 * heat),
+                 wood.meaning});
+    return sheet_text(sheet, word) +
+           wrapped("",
+                   "heat: all that dry wood gives, with the warmth of its steam (higher "
+                   "heating value)",
+                   0);
 }
 
 std::string list_columns(std::span<const ColumnInfo> columns, const std::string& word) {
@@ -203,18 +219,22 @@ void add_list_command(CLI::App& app) {
         app.add_subcommand("list", "what a file can say, and what it can be made of");
     struct Request {
         std::string what, word;
+        UnitSystem units = UnitSystem::metric;
     };
     auto request = std::make_shared<Request>();
     command->add_option("WHAT", request->what, "keys, materials, build-ups, woods or columns")
         ->required()
         ->check(CLI::IsMember({"keys", "materials", "build-ups", "woods", "columns"}));
     command->add_option("WORD", request->word, "only entries that contain it");
+    add_units_option(*command, request->units);
     command->callback([request] {
         const std::string& word = request->word;
-        if (request->what == "keys") fmt::print("{}", list_keys(word));
-        if (request->what == "materials") fmt::print("{}", list_materials(read_library(), word));
+        if (request->what == "keys") fmt::print("{}", list_keys(word, request->units));
+        if (request->what == "materials")
+            fmt::print("{}", list_materials(read_library(), word, request->units));
         if (request->what == "build-ups") fmt::print("{}", list_build_ups(read_build_ups(), word));
-        if (request->what == "woods") fmt::print("{}", list_woods(read_library(), word));
+        if (request->what == "woods")
+            fmt::print("{}", list_woods(read_library(), word, request->units));
         if (request->what == "columns") fmt::print("{}", list_columns(all_columns(), word));
     });
 }

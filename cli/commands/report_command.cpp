@@ -6,6 +6,7 @@
 #include <memory>
 #include <set>
 
+#include "cli/commands/read_text.h"
 #include "cli/commands/targets.h"
 #include "cli/report/pending_file.h"
 #include "cli/report/read_result.h"
@@ -20,6 +21,7 @@ namespace fs = std::filesystem;
 struct ReportOptions {
     std::vector<std::string> results;
     std::string output;
+    std::string log;
     bool force = false;
 };
 
@@ -35,7 +37,7 @@ std::vector<std::string> names_of_runs(const std::vector<std::string>& results) 
 void report(const ReportOptions& options) {
     const fs::path page = page_target(options.output, options.results.front());
     check_target(page, is_drawwell_page(page), options.force);
-    write_report(page, options.results);
+    write_report(page, options.results, options.log);
 }
 
 }  // namespace
@@ -48,7 +50,8 @@ fs::path page_target(const std::string& file, const fs::path& result) {
     return page;
 }
 
-void write_report(const fs::path& page, const std::vector<std::string>& results) {
+void write_report(const fs::path& page, const std::vector<std::string>& results,
+                  const std::string& log) {
     if (results.size() > most_runs)
         throw InputError(
             fmt::format("a page compares {} results at most, not {}", most_runs, results.size()));
@@ -56,6 +59,11 @@ void write_report(const fs::path& page, const std::vector<std::string>& results)
     std::vector<PageRun> runs;
     for (std::size_t i = 0; i < results.size(); ++i)
         runs.push_back(page_run(read_result(results[i]), names[i]));
+    if (!log.empty()) try {
+            add_log(runs.front(), read_burn_log(read_text(log), runs.front().burn.results));
+        } catch (const InputError& error) {
+            throw InputError("--log " + log + ": " + error.what());
+        }
     write_whole(page, report_page(runs));
 }
 
@@ -68,6 +76,11 @@ void add_report_command(CLI::App& app) {
         ->add_option("-o,--output", options->output,
                      "page (HTML); default: the first result's name with .html, beside it")
         ->type_name("FILE");
+    command
+        ->add_option("--log", options->log,
+                     "what you noted during that burn (CSV), laid over its figures as dots: first "
+                     "column time_s or time_min, the others headed as `drawwell export` does")
+        ->type_name("FILE");
     command->add_flag("--force", options->force, "replace a file that is no page of drawwell");
     command->footer(
         "The page is one file that opens by a double click and needs no network: verdict, figures\n"
@@ -76,7 +89,9 @@ void add_report_command(CLI::App& app) {
         "first.\n\n"
         "Examples:\n"
         "  drawwell report kitchen.h5\n"
-        "  drawwell report kitchen.h5 higher.h5 -o compared.html\n");
+        "  drawwell report kitchen.h5 higher.h5 -o compared.html\n"
+        "  drawwell report kitchen.h5 --log evening.csv\n"
+        "      evening.csv: time_min,plate_temperature_c,outlet_gas_temperature_c\n");
     command->callback([options] { report(*options); });
 }
 

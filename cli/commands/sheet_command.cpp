@@ -12,6 +12,7 @@
 #include "cli/commands/stove_request.h"
 #include "cli/commands/targets.h"
 #include "cli/commands/write_pdf.h"
+#include "cli/read/read_stove.h"
 #include "cli/report/pending_file.h"
 #include "cli/report/sheet/order_of_work.h"
 #include "cli/report/sheet/page_svg.h"
@@ -27,7 +28,7 @@ struct SheetOptions {
     StoveRequest stove;
     std::string output;
     std::string paper = "A4";
-    SheetHead head;
+    SheetHead head{.author = {}, .date = {}, .mark = {}};  // empty: as the file says
     std::optional<std::size_t> page;
     bool no_templates = false;
     bool force = false;
@@ -46,6 +47,21 @@ SheetKind kind_of(const fs::path& file) {
         file.string()));
 }
 
+/// What the options say, and else the file.
+SheetHead head_of(const SheetOptions& options, const RequestedStove& requested) {
+    std::vector<Override> overrides;
+    for (const std::string& set : options.stove.sets) overrides.push_back(parse_override(set));
+    SheetHead head = read_sheet_note(requested.file.text, requested.file.name, overrides,
+                                     requested.library, requested.file.read_file);
+    const auto take = [](const std::string& said, std::string& into) {
+        if (!said.empty()) into = said;
+    };
+    take(options.head.author, head.author);
+    take(options.head.date, head.date);
+    take(options.head.mark, head.mark);
+    return head;
+}
+
 void sheet(const SheetOptions& options) {
     const RequestedStove requested = read_requested(options.stove);
     const fs::path target =
@@ -59,7 +75,7 @@ void sheet(const SheetOptions& options) {
                     {.paper = options.paper == "Letter" ? paper_letter : paper_a4,
                      .file = fs::path(requested.record.stove_name).filename().string(),
                      .templates = !options.no_templates,
-                     .head = options.head});
+                     .head = head_of(options, requested)});
     if (options.page) {
         if (*options.page < 1 || *options.page > pages.size())
             throw InputError(
@@ -99,8 +115,10 @@ void add_sheet_command(CLI::App& app) {
     command->add_option("--author", options->head.author, "who drew it")->type_name("NAME");
     command->add_option("--date", options->head.date, "when, as you write it")->type_name("DATE");
     command
-        ->add_option("--mark", options->head.mark,
-                     "what the dimensions are worth: drawn, built or measured; default: drawn")
+        ->add_option(
+            "--mark", options->head.mark,
+            "what the dimensions are worth: drawn, built or measured; these three default to "
+            "[sheet] of the stove file")
         ->check(CLI::IsMember({"drawn", "built", "measured"}));
     command->add_option("--page", options->page, "write this page alone, counted from 1")
         ->type_name("N");

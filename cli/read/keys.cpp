@@ -36,7 +36,7 @@ std::vector<Key> make_keys() {
                            .field = fields::own<&Stove::title>}};
     for (auto part : {firebox_keys, riser_keys, pot_keys, griddle_keys, oven_tube_keys, window_keys,
                       grid_keys, air_channel_keys, bell_keys, damp_keys, flue_keys, wood_keys,
-                      schedule_keys, site_keys, burn_keys}) {
+                      schedule_keys, site_keys, burn_keys, sheet_keys}) {
         const std::vector<Key> more = part();
         keys.insert(keys.end(), more.begin(), more.end());
     }

@@ -23,7 +23,7 @@ class StoveReader {
         draft_.library = &library;
     }
 
-    Stove read(std::string_view text, std::span<const Override> overrides, bool check) {
+    const StoveDraft& read(std::string_view text, std::span<const Override> overrides, bool check) {
         RawFile file = parse_raw(text, file_name_);
         apply_overrides(file, overrides, problems_);
         for (const TableHead& table : file.tables) open_table(table);
@@ -41,7 +41,7 @@ class StoveReader {
         complete(draft_);
         if (check) check_stove(draft_, said_, problems_);
         if (!problems_.empty()) problems_.raise(file_name_);
-        return draft_.stove;
+        return draft_;
     }
 
   private:
@@ -196,13 +196,20 @@ class StoveReader {
 Stove read_stove(std::string_view text, std::string_view file_name,
                  std::span<const Override> overrides, const Library& library,
                  const FileReader& read_file) {
-    return StoveReader(file_name, library, read_file).read(text, overrides, true);
+    return StoveReader(file_name, library, read_file).read(text, overrides, true).stove;
 }
 
 Stove read_unchecked(std::string_view text, std::string_view file_name,
                      std::span<const Override> overrides, const Library& library,
                      const FileReader& read_file) {
-    return StoveReader(file_name, library, read_file).read(text, overrides, false);
+    return StoveReader(file_name, library, read_file).read(text, overrides, false).stove;
+}
+
+SheetNote read_sheet_note(std::string_view text, std::string_view file_name,
+                          std::span<const Override> overrides, const Library& library,
+                          const FileReader& read_file) {
+    StoveReader reader(file_name, library, read_file);
+    return reader.read(text, overrides, false).sheet.value_or(SheetNote{});
 }
 
 }  // namespace drawwell

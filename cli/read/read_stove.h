@@ -5,6 +5,7 @@
 
 #include "cli/read/over_time.h"
 #include "cli/read/overrides.h"
+#include "cli/read/stove_draft.h"
 #include "models/library.h"
 #include "models/stove.h"
 
@@ -25,5 +26,10 @@ Stove read_stove(std::string_view text, std::string_view file_name,
 Stove read_unchecked(std::string_view text, std::string_view file_name,
                      std::span<const Override> overrides, const Library& library,
                      const FileReader& read_file = {});
+
+/// What it says of its sheet ([sheet]), which the stove itself does not keep.
+SheetNote read_sheet_note(std::string_view text, std::string_view file_name,
+                          std::span<const Override> overrides, const Library& library,
+                          const FileReader& read_file = {});
 
 }  // namespace drawwell

@@ -18,6 +18,12 @@ struct LoadTime {
 
 /// A stove being written down, with what its keys may say besides: other ways of saying a thing,
 /// and what all loads share.
+/// What a file says of the sheet drawn from it; no part of the stove.
+struct SheetNote {
+    std::string author = {}, date = {};  // as written; empty: not said
+    std::string mark = "drawn";          // drawn, built or measured: what its dimensions are worth
+};
+
 struct StoveDraft {
     Stove stove;
     const Library* library = nullptr;
@@ -28,6 +34,7 @@ struct StoveDraft {
     std::string weather;                    // name of a file
     std::vector<std::string> flue_order;    // names of the sections
     std::map<std::string, std::string> direction;  // of a flue section: up, level, down
+    std::optional<SheetNote> sheet;
 };
 
 /// The draft that would have become this stove.

@@ -4,13 +4,13 @@
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 #include <vector>
 
 #include "cli/read/units.h"
 #include "cli/report/chart.h"
 #include "cli/report/draw_answers.h"
 #include "cli/report/page_text.h"
+#include "cli/report/reach.h"
 
 namespace drawwell {
 namespace {
@@ -20,33 +20,17 @@ constexpr std::string_view held_colour = "#0b63a5", following_colour = "#b8480a"
 constexpr std::string_view band_colour = "#f1e3b5", ink = "#222222";
 constexpr ChartStyle held{held_colour, false}, following{following_colour, true};
 
-struct Extent {
-    double least = std::numeric_limits<double>::infinity();
-    double most = -std::numeric_limits<double>::infinity();
-
-    void take(double value) {
-        if (!std::isfinite(value)) return;
-        least = std::min(least, value);
-        most = std::max(most, value);
-    }
-    void widen(double below, double above) {
-        const double span = most - least;
-        least -= below * span;
-        most += above * span;
-    }
-};
-
 /// The pushes to show: all that stands out and some of the slopes beside it, which rise without
 /// end.
-Extent shown_pushes(const DrawStudy& study) {
-    Extent pushes;
+Reach shown_pushes(const DrawStudy& study) {
+    Reach pushes;
     pushes.take(0);
     for (const DrawCurve* curve : {&study.held, &study.following}) {
         if (curve->fold) pushes.take(curve->fold->pressure);
         if (curve->spill) pushes.take(curve->spill->pressure);
         if (const auto pull = directions_of(*curve).pull_back) pushes.take(-*pull);
     }
-    Extent traced;
+    Reach traced;
     for (const DrawCurve* curve : {&study.held, &study.following})
         for (const DrawPoint& point : curve->points) traced.take(point.pressure);
     if (!(pushes.least < pushes.most)) {
@@ -58,8 +42,8 @@ Extent shown_pushes(const DrawStudy& study) {
 }
 
 /// The flows whose push is shown on either curve.
-Extent shown_flows(const DrawStudy& study, const Extent& pushes) {
-    Extent flows;
+Reach shown_flows(const DrawStudy& study, const Reach& pushes) {
+    Reach flows;
     for (const DrawCurve* curve : {&study.held, &study.following}) {
         for (const DrawPoint& point : curve->points)
             if (std::isfinite(point.pressure) && point.pressure >= pushes.least &&
@@ -134,8 +118,8 @@ void draw_key(Chart& chart, const DrawStudy& study) {
 }  // namespace
 
 std::string draw_svg(const DrawStudy& study, std::string_view title) {
-    const Extent pushes = shown_pushes(study);
-    const Extent flows = shown_flows(study, pushes);
+    const Reach pushes = shown_pushes(study);
+    const Reach flows = shown_flows(study, pushes);
     const std::string heading = fmt::format("{}{}the draw {} after lighting", title,
                                             title.empty() ? "" : ": ", show_duration(study.time));
     Chart chart(heading,

@@ -16,13 +16,14 @@ std::pair<std::string, double> fitting_figure(const FittingAnswer& answer) {
     return {key + "_" + std::string(answer.unit), value};
 }
 
-std::string fitting_text(const FittingAnswer& answer) {
+std::string fitting_text(const FittingAnswer& answer, UnitSystem system) {
     if (!answer.value) return "never in this burn";
     if (answer.unit == "s") return show_duration(*answer.value);
-    if (answer.unit == "K") return show_temperature(*answer.value);
+    if (answer.unit == "K") return show_temperature(*answer.value, system);
     if (answer.unit == "J") return fmt::format("{:.2f} MJ", to_megajoules(*answer.value));
     if (answer.unit == "1") return fmt::format("{:.0f} %", to_percent(*answer.value));
-    return fmt::format("{:.2f} {}", *answer.value, answer.unit);
+    const ShownUnit unit = shown_unit(answer.unit, system);
+    return fmt::format("{:.2f} {}", unit.from_si(*answer.value), unit.label);
 }
 
 }  // namespace drawwell

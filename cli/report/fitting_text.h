@@ -3,6 +3,7 @@
 #include <string>
 #include <utility>
 
+#include "cli/report/shown_unit.h"
 #include "models/fittings/reading.h"
 
 namespace drawwell {
@@ -11,6 +12,6 @@ namespace drawwell {
 std::pair<std::string, double> fitting_figure(const FittingAnswer& answer);
 
 /// The answer as the page says it: "22 min", "1.4 kg", "never in this burn".
-std::string fitting_text(const FittingAnswer& answer);
+std::string fitting_text(const FittingAnswer& answer, UnitSystem system = UnitSystem::metric);
 
 }  // namespace drawwell

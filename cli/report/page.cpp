@@ -26,64 +26,77 @@ void write_bands(Page& page, std::string_view label, const CookingTime& time) {
                              to_minutes(time.simmer), to_minutes(time.fry), to_minutes(time.sear)));
 }
 
-std::string bow_text(const Summary& summary) {
-    // The low figure may be hundredths; nobody measures those on a plate.
-    const auto shown = [](double bow) { return std::max(to_millimetres(std::abs(bow)), 0.1); };
-    if (to_millimetres(std::abs(*summary.plate_bow_high)) < 0.05)
-        return "stays flat within a tenth of a millimetre";
+constexpr double least_bow = 1e-4;  // [m] nobody measures less on a plate
+
+std::string bow_text(const Summary& summary, UnitSystem units) {
+    const auto shown = [&](double bow) {
+        return show_length(std::max(std::abs(bow), least_bow), units, 1);
+    };
+    if (std::abs(*summary.plate_bow_high) < least_bow / 2)
+        return "stays flat within " + show_length(least_bow, units, 1);
     return fmt::format(
-        "{} at most {:.1f} mm where its rim can slide, {:.1f} mm where it can't, {} after lighting",
+        "{} at most {} where its rim can slide, {} where it can't, {} after lighting",
         *summary.plate_bow_high < 0 ? "dishes" : "domes", shown(*summary.plate_bow_low),
         shown(*summary.plate_bow_high), show_duration(*summary.plate_bow_time));
 }
 
-void write_plate(Page& page, const Summary& summary) {
+/// The bands in which a plate cooks, by their edges in degrees.
+void write_band_heads(Page& page, UnitSystem units) {
+    const auto degrees = [&](double celsius) {
+        return fmt::format("{:.0f}", shown_unit("K", units).from_si(from_celsius(celsius)));
+    };
+    page.aligned("minutes in each band",
+                 fmt::format("{:>8}{:>9}{:>9}{:>9}", "warm", "simmer", "fry", "sear"));
+    page.aligned("(" + shown_unit("K", units).label + ")",
+                 fmt::format("{:>8}{:>9}{:>9}{:>9}", degrees(60) + "-" + degrees(120),
+                             degrees(120) + "-" + degrees(175), degrees(175) + "-" + degrees(230),
+                             "over " + degrees(230)));
+}
+
+void write_plate(Page& page, const Summary& summary, UnitSystem units) {
     if (!summary.plate_centre_max) return;
     page.heading("Cooking plate");
-    std::string centre = "at most " + show_temperature(*summary.plate_centre_max);
+    std::string centre = "at most " + show_temperature(*summary.plate_centre_max, units);
     if (summary.plate_centre_max_time)
         centre += fmt::format(", {} after lighting", show_duration(*summary.plate_centre_max_time));
     page.row(summary.plate_hole ? "at the hole" : "centre", centre);
     if (summary.plate_rim_max)
-        page.row("rim", "at most " + show_temperature(*summary.plate_rim_max));
-    page.row("cooks (175 °C)", summary.plate_time_to_fry
-                                   ? "after " + show_duration(*summary.plate_time_to_fry)
-                                   : "never in this burn");
+        page.row("rim", "at most " + show_temperature(*summary.plate_rim_max, units));
+    page.row(in_system("cooks (175 °C)", units),
+             summary.plate_time_to_fry ? "after " + show_duration(*summary.plate_time_to_fry)
+                                       : "never in this burn");
     if (summary.plate_bow_low && summary.plate_bow_high && summary.plate_bow_time)
-        page.row("bow by heat", bow_text(summary));
+        page.row("bow by heat", bow_text(summary, units));
     if (!summary.plate_best_ring && !summary.plate_pot) return;
-    page.aligned("minutes in each band",
-                 fmt::format("{:>8}{:>9}{:>9}{:>9}", "warm", "simmer", "fry", "sear"));
-    page.aligned("(°C)",
-                 fmt::format("{:>8}{:>9}{:>9}{:>9}", "60-120", "120-175", "175-230", "over 230"));
+    write_band_heads(page, units);
     if (summary.plate_best_ring) {
         std::string label = "best ring";
         if (summary.plate_best_ring_radius)
-            label +=
-                fmt::format(", {:.0f} mm out", to_millimetres(*summary.plate_best_ring_radius));
+            label += fmt::format(", {} out", show_length(*summary.plate_best_ring_radius, units));
         write_bands(page, label, *summary.plate_best_ring);
     }
-    if (summary.plate_pot) write_bands(page, "200 mm pot, centred", *summary.plate_pot);
+    if (summary.plate_pot)
+        write_bands(page, show_length(0.2, units) + " pot, centred", *summary.plate_pot);
 }
 
-void write_fittings(Page& page, const Summary& summary) {
+void write_fittings(Page& page, const Summary& summary, UnitSystem units) {
     std::string fitting;
     for (const FittingAnswer& answer : summary.fittings) {
         if (answer.fitting != fitting) page.heading(answer.fitting);
         fitting = answer.fitting;
-        page.row(answer.label, fitting_text(answer));
+        page.row(in_system(answer.label, units), fitting_text(answer, units));
     }
 }
 
-void write_temperatures(Page& page, const Summary& summary) {
+void write_temperatures(Page& page, const Summary& summary, UnitSystem units) {
     page.heading("How hot");
-    page.row("riser gas", "at most " + show_temperature(summary.riser_gas_max));
-    std::string exit_gas = "at most " + show_temperature(summary.exit_gas_max);
+    page.row("riser gas", "at most " + show_temperature(summary.riser_gas_max, units));
+    std::string exit_gas = "at most " + show_temperature(summary.exit_gas_max, units);
     if (summary.exit_gas_mean)
-        exit_gas +=
-            fmt::format(", {} on average while it burns", show_temperature(*summary.exit_gas_mean));
+        exit_gas += fmt::format(", {} on average while it burns",
+                                show_temperature(*summary.exit_gas_mean, units));
     page.row("exit gas, flue outlet", exit_gas);
-    page.row("gas at the flue top", "at most " + show_temperature(summary.flue_top_max));
+    page.row("gas at the flue top", "at most " + show_temperature(summary.flue_top_max, units));
     if (summary.flue_wet)
         page.row("flue wall", *summary.flue_wet > 0 && summary.flue_wet_last
                                   ? fmt::format("wet for {}, last {} after lighting",
@@ -92,11 +105,11 @@ void write_temperatures(Page& page, const Summary& summary) {
                                   : std::string("never wet (dew point)"));
     if (summary.barrel_top_max && summary.barrel_foot_max)
         page.row("barrel", fmt::format("at most {} at the top, {} at the foot",
-                                       show_temperature(*summary.barrel_top_max),
-                                       show_temperature(*summary.barrel_foot_max)));
+                                       show_temperature(*summary.barrel_top_max, units),
+                                       show_temperature(*summary.barrel_foot_max, units)));
 }
 
-void write_heat(Page& page, const Summary& summary, double duration) {
+void write_heat(Page& page, const Summary& summary, double duration, UnitSystem units) {
     page.heading("Heat");
     const double from_walls = std::max(-summary.heat_stored, 0.0);
     const double given = summary.heat_released + summary.heat_from_room_air + from_walls;
@@ -112,7 +125,7 @@ void write_heat(Page& page, const Summary& summary, double duration) {
                             : std::string();
     };
     amount("given by the wood", summary.heat_released,
-           summary.wood_burned > 0 ? fmt::format("{:.1f} kg of it, dry", summary.wood_burned) : "");
+           summary.wood_burned > 0 ? show_mass(summary.wood_burned, units) + " of it, dry" : "");
     if (std::abs(summary.heat_from_room_air) >= worth_a_line * given)
         amount("warmth of the room's air", summary.heat_from_room_air);
     if (from_walls > 0) amount("given by the walls", from_walls, "they end colder than they began");
@@ -134,7 +147,7 @@ void write_heat(Page& page, const Summary& summary, double duration) {
                              to_percent(summary.heat_to_room / summary.room_demand)));
     if (summary.room_warmest && summary.room_warmest_time)
         page.row("room, stove alone", fmt::format("at most {}, {} after lighting",
-                                                  show_temperature(*summary.room_warmest),
+                                                  show_temperature(*summary.room_warmest, units),
                                                   show_duration(*summary.room_warmest_time)));
 }
 
@@ -143,9 +156,9 @@ void write_books(Page& page, const Summary& summary) {
         return std::isfinite(residual) ? fmt::format("{:.2g} %", to_percent(std::abs(residual)))
                                        : std::string("nobody knows what");
     };
-    const std::string misses =
-        fmt::format("off by {} in heat, {} in gas, {} in elements", miss(summary.energy_residual),
-                    miss(summary.mass_residual), miss(summary.element_residual));
+    const std::string misses = fmt::format(
+        "off by {} in heat, {} in gas, {} in its elements (carbon, hydrogen, oxygen)",
+        miss(summary.energy_residual), miss(summary.mass_residual), miss(summary.element_residual));
     // A residual that is not a number must not pass for a small one.
     const auto small = [](double residual) {
         return std::isfinite(residual) && std::abs(residual) <= residual_limit;
@@ -176,13 +189,13 @@ void write_answers(Page& page, const Summary& summary, const PageFrame& frame) {
     if (!frame.complete)
         page.verdict("STOPPED BEFORE ITS END: this holds only as far as it was computed.", false);
     write_draw(page, summary);
-    write_plate(page, summary);
-    write_fittings(page, summary);
-    write_temperatures(page, summary);
-    write_heat(page, summary, frame.duration);
+    write_plate(page, summary, frame.units);
+    write_fittings(page, summary, frame.units);
+    write_temperatures(page, summary, frame.units);
+    write_heat(page, summary, frame.duration, frame.units);
     if (!summary.remarks.empty()) page.heading("To note");
     for (const std::string& remark : summary.remarks) page.point(remark);
-    const std::vector<std::string> stretched = stretched_points(summary);
+    const std::vector<std::string> stretched = stretched_points(summary, frame.units);
     if (!stretched.empty()) page.heading("Judge with care");
     for (const std::string& point : stretched) page.point(point);
     page.heading("Before you light it");

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "cli/report/page_writer.h"
+#include "cli/report/shown_unit.h"
 #include "models/summary.h"
 
 namespace drawwell {
@@ -18,6 +19,7 @@ struct PageFrame {
     bool colour = false;   // marks headings and the verdict for a terminal
     std::vector<std::pair<std::string, std::filesystem::path>> files;  // what each holds, its path
     std::string begun_from = {};  // the run it begins from, in words; empty: lit cold
+    UnitSystem units = UnitSystem::metric;
 };
 
 /// The answers of a burn as a page for the person who builds the stove: 80 columns, the verdict

@@ -56,7 +56,8 @@ void write_cold_start(Page& page, const ColdStart& start) {
             break;
         case Leaning::falls:
             page.row("the gas by itself", "falls down the flue: " + column);
-            page.row("to turn it", fmt::format("{:.1f} Pa of priming", start.priming));
+            page.row("to turn it",
+                     fmt::format("{:.1f} Pa of priming: a warmed flue, or a fan", start.priming));
             break;
     }
     if (start.leaning == Leaning::rises) return;
@@ -116,9 +117,12 @@ void write_draw(Page& page, const Summary& summary) {
         page.row("suction at the feed",
                  fmt::format("{:.1f} Pa at its foot, at the weakest", *summary.feed_suction_min));
     if (summary.smoke_back > 0 && summary.smoke_back_first)
-        page.row("smoke back", fmt::format("for {} in all, first {} after lighting",
-                                           show_duration(summary.smoke_back),
-                                           show_duration(*summary.smoke_back_first)));
+        page.row("smoke back",
+                 fmt::format("for {} in all, {}", show_duration(summary.smoke_back),
+                             *summary.smoke_back_first < at_once
+                                 ? "from lighting on"
+                                 : "first " + show_duration(*summary.smoke_back_first) +
+                                       " after lighting"));
     else
         page.row("smoke back", summary.smoke_back > 0
                                    ? "for " + show_duration(summary.smoke_back) + " in all"

@@ -27,10 +27,6 @@ std::string show_duration(double seconds) {
     return fmt::format("{} h {} min", minutes / 60, minutes % 60);
 }
 
-std::string show_temperature(double kelvin) {
-    return fmt::format("{:.0f} °C", std::round(to_celsius(kelvin)) + 0.0);
-}
-
 std::string show_number(double value, int decimals) {
     constexpr double longest = 1e5;
     if (!(std::abs(value) < longest)) return fmt::format("{:.3g}", value);

@@ -11,9 +11,6 @@ inline constexpr double thin_reserve = 2;  // [Pa] a light gust, less is little 
 /// "2 h 20 min", "16 min", "45 s" of a time in seconds.
 std::string show_duration(double seconds);
 
-/// "472 °C" of kelvin.
-std::string show_temperature(double kelvin);
-
 /// "6.4" with the decimals asked for, "1.2e+09" of what is too long for that; never "-0.0".
 std::string show_number(double value, int decimals);
 

@@ -9,7 +9,7 @@
 #include "cli/report/hdf5_objects.h"
 #include "cli/report/pending_file.h"
 #include "cli/report/stretched_text.h"
-#include "cli/report/summary_from.h"
+#include "cli/report/summary_entries.h"
 #include "cli/report/write_hdf5.h"
 #include "solver/errors.h"
 
@@ -134,6 +134,22 @@ void read_summary(BurnResult& result, const H5::Group& group, double wall_clock)
     take(Effect::small, result.small_effect);
 }
 
+LikelyRanges read_likely(const H5::Group& group) {
+    constexpr std::string_view ending = "_median";
+    const auto count = [&](const char* name) {
+        return static_cast<std::size_t>(std::max(number_of(group, name), 0.0));
+    };
+    LikelyRanges likely{count("days"), count("draws_on_days"), count("smoke_back_on_days")};
+    for (int i = 0; i < group.getNumAttrs(); ++i) {
+        const std::string name = group.openAttribute(static_cast<unsigned>(i)).getName();
+        if (!name.ends_with(ending)) continue;
+        const std::string answer = name.substr(0, name.size() - ending.size());
+        likely.figures.push_back({answer, number_of(group, answer + "_low"), number_of(group, name),
+                                  number_of(group, answer + "_high")});
+    }
+    return likely;
+}
+
 RunRecord read_record(const H5::Group& root) {
     RunRecord record;
     record.title = text_of(root, "title");
@@ -169,6 +185,7 @@ BurnResult read_result(const std::filesystem::path& file) {
         result.results = read_columns(hdf5);
         result.record = read_record(root);
         read_summary(result, hdf5.openGroup("summary"), number_of(root, "wall_clock_s"));
+        if (root.nameExists("likely")) result.likely = read_likely(hdf5.openGroup("likely"));
         return result;
     } catch (const H5::Exception&) {
     } catch (const Damaged&) {

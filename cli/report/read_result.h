@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "cli/report/likely_ranges.h"
 #include "cli/report/run_record.h"
 #include "models/summary.h"
 #include "solver/results.h"
@@ -17,6 +18,7 @@ struct BurnResult {
     RunRecord record;
     std::vector<std::string> with_care;     // stretched laws to be judged with care, in words
     std::vector<std::string> small_effect;  // those of small effect
+    LikelyRanges likely;
 };
 
 /// Reads what `write_hdf5` wrote. FileError: the file cannot be read. InputError: it is no result

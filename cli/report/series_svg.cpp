@@ -4,13 +4,12 @@
 
 #include <algorithm>
 #include <array>
-#include <cmath>
 #include <iterator>
-#include <limits>
 
 #include "cli/read/units.h"
 #include "cli/report/cell_labels.h"
 #include "cli/report/chart.h"
+#include "cli/report/reach.h"
 #include "cli/report/shown_unit.h"
 #include "solver/errors.h"
 
@@ -40,18 +39,6 @@ Chart chart_of(const std::vector<double>& time, const ShownPanel& panel) {
     return series_chart(panel.title, panel.unit, lines);
 }
 
-/// The reach of what is finite, [0, 1] if nothing is.
-struct Reach {
-    double least = std::numeric_limits<double>::infinity();
-    double most = -std::numeric_limits<double>::infinity();
-
-    void take(double value) {
-        if (!std::isfinite(value)) return;
-        least = std::min(least, value);
-        most = std::max(most, value);
-    }
-};
-
 }  // namespace
 
 std::string_view line_colour(std::size_t n) {
@@ -67,11 +54,15 @@ bool line_dashed(std::size_t n) {
 }
 
 ShownPanel panel_of(const Results& results, const Column& column) {
+    return panel_of(results, column, some_of(column.width));
+}
+
+ShownPanel panel_of(const Results& results, const Column& column, std::vector<std::size_t> cells) {
     const ShownUnit unit = shown_unit(column.unit);
     const std::vector<std::string> labels = cell_labels(results, column);
     ShownPanel panel{column.meaning, unit.label, {}};
-    for (const std::size_t cell : some_of(column.width)) {
-        ShownSeries series{column.name + labels[cell], {}};
+    for (const std::size_t cell : cells) {
+        ShownSeries series{column.name + labels[cell], {}, column.name, cell};
         for (std::size_t step = 0; step < results.time.size(); ++step)
             series.values.push_back(unit.from_si(column.values[step * column.width + cell]));
         panel.series.push_back(std::move(series));
@@ -96,6 +87,12 @@ Chart series_chart(const std::string& title, const std::string& unit,
                  up.most + room});
     if (up.least < 0 && up.most > 0) chart.level_rule(0);
     for (const FigureLine& line : lines) {
+        if (line.dots) {
+            for (const ChartPoint& point : line.points)
+                chart.mark(point, ChartMark::filled, line.style.colour);
+            chart.key_mark(ChartMark::filled, line.style.colour, line.label);
+            continue;
+        }
         chart.line(line.points, line.style);
         if (!line.label.empty()) chart.key_line(line.style, line.label);
     }

@@ -13,8 +13,10 @@ namespace drawwell {
 /// A line of a figure over time.
 struct ShownSeries {
     std::string label;
-    std::vector<double>
-        values;  // one an instant, in the unit shown; what is not finite is left out
+    /// One an instant, in the unit shown; what is not finite is left out.
+    std::vector<double> values;
+    std::string column = {};  // it shows
+    std::size_t cell = 0;     // of that column
 };
 
 /// Lines of one unit, which a figure holds.
@@ -26,6 +28,8 @@ struct ShownPanel {
 
 /// How a panel shows a column: each cell a line, of many the first, the last and some between them.
 ShownPanel panel_of(const Results& results, const Column& column);
+/// The same of those cells alone.
+ShownPanel panel_of(const Results& results, const Column& column, std::vector<std::size_t> cells);
 
 /// Figures over the time after lighting, one below the other, each of columns of one unit in the
 /// order in which the units first come. InputError: more lines of a unit than a figure holds.
@@ -36,6 +40,7 @@ struct FigureLine {
     std::string label;
     std::vector<ChartPoint> points;
     ChartStyle style;
+    bool dots = false;  // marks in place of the line
 };
 
 /// One such figure of any lines.

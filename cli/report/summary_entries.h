@@ -2,6 +2,8 @@
 
 #include <array>
 #include <cstddef>
+#include <map>
+#include <string>
 #include <string_view>
 #include <variant>
 #include <vector>
@@ -25,5 +27,16 @@ struct SummaryEntry {
 /// Every figure of a summary, answers first; the one list behind JSON and result files.
 /// `wall_clock_s` comes last: the only one that differs between equal runs.
 std::vector<SummaryEntry> summary_entries(const Summary& summary);
+
+/// The figures of a summary as a result file keeps them, by the keys of `summary_entries`.
+struct SummaryFigures {
+    std::map<std::string, double> numbers;
+    std::map<std::string, std::string> words;
+};
+
+/// The summary that had these entries: `summary_entries` of it gives them again. What has no entry
+/// (remarks, fittings, stretched laws) is empty. Words that are none of an answer's count as
+/// absent.
+Summary summary_from(const SummaryFigures& figures);
 
 }  // namespace drawwell

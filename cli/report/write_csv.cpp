@@ -37,13 +37,17 @@ std::string unit_suffix(std::string_view unit) {
 
 }  // namespace
 
+std::string csv_name(const Column& column) {
+    return column.name + unit_suffix(column.unit);
+}
+
 std::string csv_text(const Results& results) {
     fmt::memory_buffer text;
     const auto out = std::back_inserter(text);
     fmt::format_to(out, "{}", time_header);
     for (const Column& column : results.columns)
         for (const std::string& label : cell_labels(results, column))
-            fmt::format_to(out, ",{}{}{}", column.name, unit_suffix(column.unit), label);
+            fmt::format_to(out, ",{}{}", csv_name(column), label);
     fmt::format_to(out, "\n");
 
     for (std::size_t step = 0; step < results.time.size(); ++step) {

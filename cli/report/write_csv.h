@@ -12,6 +12,9 @@ namespace drawwell {
 /// degrees Celsius, all else in SI; what is not a number is left empty.
 std::string csv_text(const Results& results);
 
+/// How the table heads a column, without the place of a cell: `plate_temperature_c`.
+std::string csv_name(const Column& column);
+
 /// Writes that text. The file replaces an earlier one only when it is whole. FileError.
 void write_csv(const std::filesystem::path& file, const Results& results);
 

@@ -111,6 +111,18 @@ void write_summary(H5::H5File& file, const Summary& summary) {
     write_attribute(group, "stretched", joined(stretched));
 }
 
+void write_likely(H5::H5File& file, const LikelyRanges& likely) {
+    H5::Group group = create_group(file, "likely");
+    write_attribute(group, "days", static_cast<int>(likely.days));
+    write_attribute(group, "draws_on_days", static_cast<int>(likely.draws_on));
+    write_attribute(group, "smoke_back_on_days", static_cast<int>(likely.smoke_on));
+    for (const LikelyFigure& figure : likely.figures) {
+        write_attribute(group, figure.answer + "_low", figure.low);
+        write_attribute(group, figure.answer + "_median", figure.median);
+        write_attribute(group, figure.answer + "_high", figure.high);
+    }
+}
+
 void write_record(H5::H5File& file, const RunRecord& record, double wall_clock) {
     H5::Group root = file.openGroup("/");
     write_attribute(root, "title", record.title);
@@ -132,7 +144,7 @@ void write_record(H5::H5File& file, const RunRecord& record, double wall_clock) 
 }  // namespace
 
 void write_hdf5(const std::filesystem::path& file, const Results& results, const Summary& summary,
-                const RunRecord& record, const SavedState* end_state) {
+                const RunRecord& record, const SavedState* end_state, const LikelyRanges& likely) {
     PendingFile pending(file);
     H5::Exception::dontPrint();
     try {
@@ -141,6 +153,7 @@ void write_hdf5(const std::filesystem::path& file, const Results& results, const
         write_columns(hdf5, results);
         write_summary(hdf5, summary);
         if (end_state) write_end_state(hdf5, *end_state);
+        if (likely.days > 0) write_likely(hdf5, likely);
         hdf5.close();
     } catch (const H5::Exception& error) {
         throw FileError("cannot write " + file.string() + " (HDF5: " + error.getDetailMsg() + ")");

@@ -67,9 +67,25 @@ class Cells {
                 if (c >= width.size()) width.push_back(0);
                 width[c] = std::max(width[c], width_of(row[c]));
             }
+        // What does not fit beside the first columns comes below, with them again.
+        for (std::size_t from = left_; from < width.size();) {
+            std::size_t to = from, wide = 1;
+            for (std::size_t c = 0; c < left_; ++c) wide += width[c] + 2;
+            while (to < width.size() && (to == from || wide + width[to] < page_width))
+                wide += width[to++] + 1;
+            if (from > left_) page.line("");
+            put(page, width, from, to);
+            from = to;
+        }
+    }
+
+  private:
+    void put(Page& page, const std::vector<std::size_t>& width, std::size_t from,
+             std::size_t to) const {
         for (const auto& row : rows_) {
             std::string line = " ";
-            for (std::size_t c = 0; c < row.size(); ++c) {
+            for (std::size_t c = 0; c < std::min(row.size(), to); ++c) {
+                if (c >= left_ && c < from) continue;
                 const std::string fill(width[c] - width_of(row[c]), ' ');
                 line += " " + (c < left_ ? row[c] + fill : fill + row[c]) + (c < left_ ? " " : "");
             }
@@ -78,17 +94,25 @@ class Cells {
         }
     }
 
-  private:
     std::size_t left_;
     std::vector<std::vector<std::string>> rows_;
 };
 
+/// What a key is set to, as it was typed or in US units.
+std::string setting_text(const std::string& name, const std::string& value, UnitSystem units) {
+    const Key* key = find_key(name).key;
+    if (units == UnitSystem::metric || !key || key->kind != Kind::quantity) return value;
+    return show_setting(parse_quantity(value, key->quantity), key->quantity, units);
+}
+
 /// What tells rows apart: the file if there are several, and every key that varies.
 struct Labels {
     bool files = false;
+    UnitSystem units = UnitSystem::metric;
     std::vector<std::string> keys;
 
-    explicit Labels(const Study& study) : files(study.files.size() > 1), keys(varied_keys(study)) {}
+    Labels(const Study& study, UnitSystem system)
+        : files(study.files.size() > 1), units(system), keys(varied_keys(study)) {}
     std::size_t size() const { return keys.size() + (files || keys.empty() ? 1 : 0); }
 
     std::vector<std::string> head() const {
@@ -102,7 +126,7 @@ struct Labels {
         if (files || keys.empty()) cells.push_back(study.file_of(row).name);
         for (const std::string& key : keys) {
             const std::string value = setting_of(study, row, key);
-            cells.push_back(value.empty() ? "as filed" : value);
+            cells.push_back(value.empty() ? "as filed" : setting_text(key, value, units));
         }
         return cells;
     }
@@ -119,8 +143,19 @@ std::string difference(const Row& row, const Row& base, const Headline& headline
     const Answer* answer = row.answers.find(headline.answer);
     if (!here || !there || (answer && std::holds_alternative<bool>(*answer)))
         return shown(row.answers, headline);
-    const std::string text = show_number(*here - *there, headline.decimals);
+    const std::string text = show_number(headline.scale * (*here - *there), headline.decimals);
     return text.front() == '-' ? text : "+" + text;
+}
+
+/// What stands over the columns; behind each is room for a mark.
+void put_heads(Cells& grid, const CompareLook& look, const Labels& labels) {
+    std::vector<std::string> headings, units;
+    for (const Headline& headline : look.answers) {
+        headings.push_back(std::string(headline.heading) + " ");
+        units.push_back(std::string(headline.unit) + " ");
+    }
+    grid.add(with(labels.head(), headings));
+    grid.add(with(std::vector<std::string>(labels.size()), units));
 }
 
 void put_differences(Page& page, const Study& study, const std::vector<Row>& rows,
@@ -128,11 +163,12 @@ void put_differences(Page& page, const Study& study, const std::vector<Row>& row
                      const Labels& labels) {
     page.heading("Against the stove as filed");
     Cells grid(labels.size());
+    put_heads(grid, look, labels);
     for (const std::size_t i : order) {
         if (i == 0 || failed(rows[i])) continue;
         std::vector<std::string> cells;
         for (const Headline& headline : look.answers)
-            cells.push_back(difference(rows[i], rows[0], headline));
+            cells.push_back(difference(rows[i], rows[0], headline) + " ");
         grid.add(with(labels.of(study, i), std::move(cells)));
     }
     grid.put_on(page);
@@ -156,19 +192,13 @@ std::vector<std::size_t> sorted_rows(const std::vector<Row>& rows, const Compare
 std::string compare_table(const Study& study, const std::vector<Row>& rows,
                           const CompareLook& look) {
     Page page(look.colour);
-    const Labels labels(study);
+    const Labels labels(study, look.units);
     const std::vector<std::size_t> order = sorted_rows(rows, look);
 
-    std::vector<std::string> headings, units;
     std::vector<std::optional<std::string>> best;
-    for (const Headline& headline : look.answers) {
-        headings.push_back(std::string(headline.heading) + " ");
-        units.push_back(std::string(headline.unit) + " ");
-        best.push_back(best_of(rows, headline));
-    }
+    for (const Headline& headline : look.answers) best.push_back(best_of(rows, headline));
     Cells grid(labels.size());
-    grid.add(with(labels.head(), headings));
-    grid.add(with(std::vector<std::string>(labels.size()), units));
+    put_heads(grid, look, labels);
     for (const std::size_t i : order) {
         std::vector<std::string> cells;
         if (failed(rows[i])) {
@@ -187,8 +217,10 @@ std::string compare_table(const Study& study, const std::vector<Row>& rows,
         grid.add(with(std::vector<std::string>(labels.size()), std::move(under)));
     }
     grid.put_on(page);
-    page.line("");
-    page.paragraph("* the best of its column among the stoves that draw");
+    if (std::any_of(best.begin(), best.end(), [](const auto& each) { return each.has_value(); })) {
+        page.line("");
+        page.paragraph("* the best of its column among the stoves that draw");
+    }
     if (look.base && rows.size() > 1 && !failed(rows[0]))
         put_differences(page, study, rows, order, look, labels);
 

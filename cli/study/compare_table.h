@@ -16,6 +16,7 @@ struct CompareLook {
     bool as_given = false;          // in the order of the study instead
     bool base = false;              // row 0 is the stove as filed, with which the others compare
     bool colour = false;
+    UnitSystem units = UnitSystem::metric;  // of what varies; answers have their own
     /// What stands under an answer of a stove; empty: nothing does.
     std::function<std::string(std::size_t stove, const Headline& headline)> below = {};
 };

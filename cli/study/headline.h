@@ -5,6 +5,7 @@
 #include <string>
 #include <string_view>
 
+#include "cli/report/shown_unit.h"
 #include "cli/study/answers.h"
 
 namespace drawwell {
@@ -18,13 +19,17 @@ struct Headline {
     std::string_view heading, unit;  // for a narrow column: `spare draw`, `Pa`
     Better better = Better::neither;
     int decimals = 0;
+    double scale = 1, offset = 0;  // an answer is shown as scale * answer + offset
 };
 
 /// What matters of a burn, draw first.
 std::span<const Headline> headlines();
 
-/// The headline of that answer; for any other answer a plain one.
+/// The headline of that answer; any other answer's is its name and the unit at the name's end.
 Headline headline_of(std::string_view answer);
+
+/// The same in the units asked for: `plate`, `°C` as `plate`, `°F`.
+Headline in_system(Headline headline, UnitSystem system);
 
 /// As a table shows it: `yes`, `6.6`, `-` where it never happened.
 std::string shown(const Answers& answers, const Headline& headline);

@@ -83,26 +83,31 @@ std::string range_text(std::span<const Row> days, const Headline& headline) {
         return fmt::format("{}/{}", days_with(days, "draws"), days.size());
     const LikelyRange range = likely_range(days, headline.answer);
     if (range.days == 0) return "";
-    return show_number(range.low, headline.decimals) + "-" +
-           show_number(range.high, headline.decimals);
+    const auto text = [&](double value) {
+        return show_number(headline.scale * value + headline.offset, headline.decimals);
+    };
+    return text(range.low) + "-" + text(range.high);
 }
 
-std::string likely_page(std::span<const Row> days, bool colour) {
+std::string likely_page(std::span<const Row> days, bool colour, UnitSystem system) {
     Page page(colour);
-    tell_likely(days, page);
+    tell_likely(days, page, system);
     return page.text();
 }
 
-void tell_likely(std::span<const Row> days, Page& page) {
+void tell_likely(std::span<const Row> days, Page& page, UnitSystem system) {
     page.heading("Likely range");
     page.row("draws",
              fmt::format("on {} of {} days and fires", days_with(days, "draws"), days.size()));
     page.row("smoke back", fmt::format("on {} of them", days_with(days, "smoke_back_s")));
-    for (const Headline& headline : headlines()) {
+    for (const Headline& each : headlines()) {
+        const Headline headline = in_system(each, system);
         if (headline.answer == "draws" || headline.answer == "smoke_back_s") continue;
         const LikelyRange range = likely_range(days, headline.answer);
         if (range.days == 0) continue;
-        const auto text = [&](double value) { return show_number(value, headline.decimals); };
+        const auto text = [&](double value) {
+            return show_number(headline.scale * value + headline.offset, headline.decimals);
+        };
         page.row(headline.heading,
                  fmt::format("{} {}, from {} to {} on nine days of ten", text(range.median),
                              headline.unit, text(range.low), text(range.high)));
@@ -110,6 +115,14 @@ void tell_likely(std::span<const Row> days, Page& page) {
     const auto failed =
         std::count_if(days.begin(), days.end(), [](const Row& day) { return !day.error.empty(); });
     if (failed > 0) page.row("failed", fmt::format("on {} of them", failed));
+}
+
+LikelyRanges likely_ranges(std::span<const Row> days) {
+    LikelyRanges all{days.size(), days_with(days, "draws"), days_with(days, "smoke_back_s")};
+    for (const std::string& name : answer_names({days.begin(), days.end()}))
+        if (const LikelyRange range = likely_range(days, name); range.days > 0)
+            all.figures.push_back({name, range.low, range.median, range.high});
+    return all;
 }
 
 std::string with_likely(const std::string& json, std::span<const Row> days) {

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "cli/report/page_writer.h"
+#include "cli/report/likely_ranges.h"
 #include "cli/study/headline.h"
 #include "cli/study/run_rows.h"
 
@@ -37,9 +38,13 @@ std::span<const Row> days_of(const Study& study, const std::vector<Row>& rows, s
 /// answer is a word or never happened.
 std::string range_text(std::span<const Row> days, const Headline& headline);
 
+/// The same for every answer, as a result keeps it.
+LikelyRanges likely_ranges(std::span<const Row> days);
+
 /// Lines under a burn's page: how often it draws, each headline's median and range.
-std::string likely_page(std::span<const Row> days, bool colour);
-void tell_likely(std::span<const Row> days, Page& page);
+std::string likely_page(std::span<const Row> days, bool colour,
+                        UnitSystem system = UnitSystem::metric);
+void tell_likely(std::span<const Row> days, Page& page, UnitSystem system = UnitSystem::metric);
 
 /// A burn's JSON with a member `likely` more: `days`, `draws_on`, and for each answer `low`,
 /// `median`, `high`.

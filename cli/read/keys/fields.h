@@ -95,5 +95,6 @@ std::vector<Key> wood_keys();
 std::vector<Key> schedule_keys();
 std::vector<Key> site_keys();
 std::vector<Key> burn_keys();
+std::vector<Key> sheet_keys();
 
 }  // namespace drawwell

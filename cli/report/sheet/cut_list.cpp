@@ -5,8 +5,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "cli/report/section/geometry.h"
 #include "cli/report/sheet/fitting_pieces.h"
-#include "cli/report/sheet/geometry.h"
 #include "cli/report/sheet/wall_pieces.h"
 #include "solver/constants.h"
 

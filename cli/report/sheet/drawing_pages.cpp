@@ -7,6 +7,7 @@
 
 #include "cli/report/sheet/ledger.h"
 #include "cli/report/sheet/plan_view.h"
+#include "cli/report/sheet/scale_bar.h"
 #include "cli/report/sheet/section_measures.h"
 #include "cli/report/sheet/section_view.h"
 #include "cli/report/sheet/sheet_text.h"
@@ -15,15 +16,11 @@ namespace drawwell {
 namespace {
 
 constexpr double row_pitch = 4.6;              // [mm] of the widths under a drawing
-constexpr double ledger_width = 70;            // [mm]
+constexpr double ledger_width = 75;            // [mm]
 constexpr double beside_ledger = 11;           // [mm] for lines to spread
 constexpr double tick = 0.9;                   // [mm] half of a dimension line's end
 constexpr double line_pitch = 2.2;             // [mm] of dimension lines side by side
 constexpr double over_bar = 9, bar_room = 12;  // [mm] round the scale bar
-
-void add_title(PaperPage& page, const Ledger& ledger, std::string_view text, double y) {
-    page.texts.push_back({{ledger.box.left, y}, cut_to(text, ledger.box.width(), 2.5), 2.5, true});
-}
 
 /// A dimension line under the drawing: from end to end at a height of its own.
 void add_width(PaperPage& page, const View& view, const Ledger& ledger, const Span& span,
@@ -32,19 +29,6 @@ void add_width(PaperPage& page, const View& view, const Ledger& ledger, const Sp
         page.lines.push_back({{view.at(end, span.height), {view.x(end), y + tick}}, Pen::measure});
     page.lines.push_back({{{view.x(span.from), y}, {view.x(span.to), y}}, Pen::measure});
     add_ledger_row(page, ledger, {{view.x(span.to), y}, span.name, span.to - span.from}, y);
-}
-
-void add_scale_bar(PaperPage& page, double left, double y, double scale) {
-    double length = 0.1;  // [m]
-    for (const double longer : {0.2, 0.5, 1.0, 2.0, 5.0})
-        if (length * 1000 / scale < 15) length = longer;
-    const double paper = length * 1000 / scale;
-    for (int i = 0; i < 2; ++i)
-        page.lines.push_back(
-            {rectangle({left + i * paper / 2, y - 1, left + (i + 1) * paper / 2, y}), Pen::outline,
-             true, i == 0 ? "#1d2529" : "#ffffff"});
-    page.texts.push_back(
-        {{left + paper + 2, y}, fmt::format("{}; scale 1 to {:g}", both_text(length), scale), 2.5});
 }
 
 }  // namespace
@@ -69,12 +53,12 @@ double add_section(SheetFlow& flow, const Stove& stove, const Library& library) 
         std::min(std::max(view.bottom() + 6, ledger.box.top + needed + 3), box.bottom + 6);
     ledger.box.bottom = first - 6;
     const std::size_t missing = add_ledger(page, ledger, std::move(rows));
-    add_title(page, ledger,
-              missing == 0
-                  ? "heights over the tunnel floor"
-                  : fmt::format("heights over the tunnel floor; {} more in the lists", missing),
-              box.top + 2);
-    add_title(page, ledger, "along the tunnel", first);
+    add_ledger_title(
+        page, ledger,
+        missing == 0 ? "heights over the tunnel floor"
+                     : fmt::format("heights over the tunnel floor; {} more in the lists", missing),
+        box.top + 2);
+    add_ledger_title(page, ledger, "along the tunnel", first);
     double y = first;
     for (const Span& span : widths) add_width(page, view, ledger, span, y += row_pitch);
     draw_section(page, view, stove, library);
@@ -101,7 +85,7 @@ void add_plan(SheetFlow& flow, const Stove& stove, const Library& library, doubl
 
     const Ledger ledger{
         {whole.right - ledger_width, whole.top + 7, whole.right, whole.top + height}};
-    add_title(page, ledger, "across the tunnel", whole.top + 2);
+    add_ledger_title(page, ledger, "across the tunnel", whole.top + 2);
     std::vector<LedgerRow> rows;
     double x = whole.left + width + 2;
     for (const Span& span : widths) {

@@ -2,7 +2,7 @@
 
 #include <fmt/format.h>
 
-#include "cli/report/sheet/geometry.h"
+#include "cli/report/section/geometry.h"
 #include "cli/report/sheet/wall_pieces.h"
 #include "models/components/duct_shape.h"
 

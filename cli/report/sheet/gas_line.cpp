@@ -4,7 +4,7 @@
 #include <utility>
 #include <vector>
 
-#include "cli/report/sheet/geometry.h"
+#include "cli/report/section/geometry.h"
 
 namespace drawwell {
 namespace {

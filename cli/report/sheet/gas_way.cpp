@@ -4,7 +4,7 @@
 #include <cmath>
 #include <variant>
 
-#include "cli/report/sheet/geometry.h"
+#include "cli/report/section/geometry.h"
 #include "models/components/duct_shape.h"
 #include "solver/constants.h"
 

@@ -10,7 +10,7 @@ namespace {
 
 constexpr double size = 2.5;                        // [mm] of letters
 constexpr double bend = 7, gap = 1.2;               // [mm] where lines slant, and end before a text
-constexpr double inch_column = 20, mm_column = 17;  // [mm] widths
+constexpr double inch_column = 25, mm_column = 17;  // [mm] widths
 constexpr double middle = 0.27;  // [-] of the size, of a letter over its base line
 
 void write_row(PaperPage& page, const Ledger& ledger, const LedgerRow& row, double y) {
@@ -49,6 +49,10 @@ std::vector<double> spread(const std::vector<double>& wishes, double top, double
         most = places[i] - pitch;
     }
     return places;
+}
+
+void add_ledger_title(PaperPage& page, const Ledger& ledger, std::string_view text, double y) {
+    page.texts.push_back({{ledger.box.left, y}, cut_to(text, ledger.box.width(), 2.5), 2.5, true});
 }
 
 std::size_t add_ledger(PaperPage& page, const Ledger& ledger, std::vector<LedgerRow> rows) {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "cli/report/sheet/paper.h"
@@ -25,6 +26,9 @@ struct Ledger {
 /// order of the wishes. Gives as many as fit between top and bottom.
 std::vector<double> spread(const std::vector<double>& wishes, double top, double bottom,
                            double pitch);
+
+/// A title over the column, its base line at a height.
+void add_ledger_title(PaperPage& page, const Ledger& ledger, std::string_view text, double y);
 
 /// Writes the rows with the lines that lead to them; those that find no room are left out. Gives
 /// how many were.

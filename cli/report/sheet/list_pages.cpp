@@ -5,9 +5,9 @@
 #include <algorithm>
 
 #include "cli/read/units.h"
+#include "cli/report/section/geometry.h"
 #include "cli/report/sheet/cut_list.h"
 #include "cli/report/sheet/gas_way.h"
-#include "cli/report/sheet/geometry.h"
 #include "cli/report/sheet/sheet_text.h"
 
 namespace drawwell {

@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "cli/report/sheet/geometry.h"
+#include "cli/report/section/geometry.h"
 #include "models/components/duct_shape.h"
 
 namespace drawwell {

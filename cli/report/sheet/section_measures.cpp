@@ -3,8 +3,8 @@
 #include <algorithm>
 #include <utility>
 
-#include "cli/report/sheet/geometry.h"
-#include "cli/report/sheet/section_fittings.h"
+#include "cli/report/section/fitting_shapes.h"
+#include "cli/report/section/geometry.h"
 
 namespace drawwell {
 
@@ -42,7 +42,8 @@ Extent section_extent(const Stove& stove) {
         all.take(axis - half, stove.riser.top + flue_stub(stove));
         all.take(axis + half, stove.riser.top);
     }
-    take_fittings(all, stove);
+    for (const CutShape& shape : fitting_shapes(stove))
+        for (const FlatPoint& point : shape.points) all.take(point.x, point.y);
     return all;
 }
 

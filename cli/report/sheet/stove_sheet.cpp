@@ -9,6 +9,7 @@
 #include "cli/report/cautions.h"
 #include "cli/report/sheet/cut_list.h"
 #include "cli/report/sheet/drawing_pages.h"
+#include "cli/report/sheet/flue_drawing.h"
 #include "cli/report/sheet/list_pages.h"
 #include "cli/report/sheet/order_of_work.h"
 #include "cli/report/sheet/template_pages.h"
@@ -61,6 +62,7 @@ std::vector<PaperPage> stove_sheet(const Stove& stove, const Library& library,
     add_head(flow, frame);
     const double scale = add_section(flow, stove, library);
     add_plan(flow, stove, library, scale);
+    add_flue_drawing(flow, stove, library);
     for (const std::string& remark : drawing_remarks(stove)) flow.paragraph(remark, "-");
     add_gas_areas(flow, stove);
     add_volumes(flow, stove);

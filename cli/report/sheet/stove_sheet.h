@@ -3,6 +3,7 @@
 #include <string>
 #include <vector>
 
+#include "cli/read/stove_draft.h"
 #include "cli/report/sheet/paper.h"
 #include "cli/report/sheet/sheet_flow.h"
 #include "models/library.h"
@@ -11,10 +12,7 @@
 namespace drawwell {
 
 /// What a sheet says of itself.
-struct SheetHead {
-    std::string author = {}, date = {};  // as written; empty: not said
-    std::string mark = "drawn";          // drawn, built or measured: what its dimensions are worth
-};
+using SheetHead = SheetNote;
 
 /// What stands on a sheet besides the stove.
 struct SheetFrame {

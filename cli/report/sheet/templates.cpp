@@ -6,7 +6,7 @@
 #include <cmath>
 
 #include "cli/read/units.h"
-#include "cli/report/sheet/geometry.h"
+#include "cli/report/section/geometry.h"
 #include "cli/report/sheet/sheet_text.h"
 #include "solver/constants.h"
 

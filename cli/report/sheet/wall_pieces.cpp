@@ -2,7 +2,7 @@
 
 #include <cmath>
 
-#include "cli/report/sheet/geometry.h"
+#include "cli/report/section/geometry.h"
 #include "solver/constants.h"
 
 namespace drawwell {

@@ -48,7 +48,9 @@ struct Answer {
     std::string_view label, unit;
     int decimals = 0;
     std::function<std::optional<double>(const Summary&)> value;
-    bool minutes = false;  // a time, said as people say it
+    bool minutes = false;        // a time, said as people say it
+    std::string_view name = {};  // as a likely range has it
+    double scale = 1;            // from that to the unit shown
 };
 
 std::optional<double> in(const std::optional<double>& value, double (*change)(double)) {
@@ -62,29 +64,37 @@ std::optional<double> share_to_room(const Summary& summary) {
 
 const std::vector<Answer>& first_answers() {
     static const std::vector<Answer> answers = {
-        {"spare draw at its weakest", "Pa", 1, [](const Summary& s) { return s.reserve_draw_min; }},
+        {"spare draw at its weakest", "Pa", 1, [](const Summary& s) { return s.reserve_draw_min; },
+         false, "reserve_draw_min_pa"},
         {"smoke back out of the feed", "s", 0,
-         [](const Summary& s) { return std::optional(s.smoke_back); }},
+         [](const Summary& s) { return std::optional(s.smoke_back); }, false, "smoke_back_s"},
         {"air while it burns", "g/s", 1,
-         [](const Summary& s) { return std::optional(to_grams(s.air_flow_mean)); }},
+         [](const Summary& s) { return std::optional(to_grams(s.air_flow_mean)); }, false,
+         "air_flow_mean_kg_s", 1000},
         {"that is, times what the wood needs", "", 1,
-         [](const Summary& s) { return s.air_ratio_mean; }},
+         [](const Summary& s) { return s.air_ratio_mean; }, false, "air_ratio_mean"},
         {"plate fries (175 °C) after", "", 0, [](const Summary& s) { return s.plate_time_to_fry; },
-         true},
+         true, "plate_time_to_175c_s"},
         {"plate centre at most", "°C", 0,
-         [](const Summary& s) { return in(s.plate_centre_max, to_celsius); }},
+         [](const Summary& s) { return in(s.plate_centre_max, to_celsius); }, false,
+         "plate_centre_max_c"},
         {"plate rim at most", "°C", 0,
-         [](const Summary& s) { return in(s.plate_rim_max, to_celsius); }},
+         [](const Summary& s) { return in(s.plate_rim_max, to_celsius); }, false,
+         "plate_rim_max_c"},
         {"barrel top at most", "°C", 0,
-         [](const Summary& s) { return in(s.barrel_top_max, to_celsius); }},
+         [](const Summary& s) { return in(s.barrel_top_max, to_celsius); }, false,
+         "barrel_top_max_c"},
         {"riser gas at most", "°C", 0,
-         [](const Summary& s) { return std::optional(to_celsius(s.riser_gas_max)); }},
+         [](const Summary& s) { return std::optional(to_celsius(s.riser_gas_max)); }, false,
+         "riser_gas_max_c"},
         {"exit gas on average", "°C", 0,
-         [](const Summary& s) { return in(s.exit_gas_mean, to_celsius); }},
-        {"wood burned, dry", "kg", 2,
-         [](const Summary& s) { return std::optional(s.wood_burned); }},
+         [](const Summary& s) { return in(s.exit_gas_mean, to_celsius); }, false,
+         "exit_gas_mean_c"},
+        {"wood burned, dry", "kg", 2, [](const Summary& s) { return std::optional(s.wood_burned); },
+         false, "wood_burned_kg"},
         {"heat to the room", "MJ", 1,
-         [](const Summary& s) { return std::optional(to_megajoules(s.heat_to_room)); }},
+         [](const Summary& s) { return std::optional(to_megajoules(s.heat_to_room)); }, false,
+         "heat_to_room_mj"},
         {"that is, of what the wood gave", "%", 0, share_to_room},
     };
     return answers;
@@ -95,6 +105,32 @@ std::string shown(const Answer& answer, std::optional<double> value) {
     if (answer.minutes) return show_duration(*value);
     return show_number(*value, answer.decimals) +
            (answer.unit.empty() ? "" : " " + std::string(answer.unit));
+}
+
+/// What the answer lies between on nine days of ten, under the answer itself; empty: not computed.
+std::string likely(const Answer& answer, const LikelyRanges& ranges) {
+    const LikelyFigure* figure = answer.name.empty() ? nullptr : ranges.find(answer.name);
+    if (!figure) return "";
+    return fmt::format("<span class=\"change\">likely {} to {}</span>",
+                       shown(answer, figure->low * answer.scale),
+                       shown(answer, figure->high * answer.scale));
+}
+
+/// How sure the verdict is, in a sentence or two; empty: no other days were computed.
+std::string likely_sentence(const LikelyRanges& ranges) {
+    if (ranges.days == 0) return "";
+    std::string text =
+        fmt::format(" On {} other days and fires it draws on {}; smoke comes back on {}.",
+                    ranges.days, ranges.draws_on, ranges.smoke_on);
+    const LikelyFigure* spare = ranges.find("reserve_draw_min_pa");
+    const LikelyFigure* plate = ranges.find("plate_centre_max_c");
+    if (spare)
+        text += fmt::format(" On nine of ten the spare draw lies from {} to {} Pa",
+                            show_number(spare->low, 1), show_number(spare->high, 1));
+    if (spare && plate)
+        text += fmt::format(", the plate's centre at its hottest from {} to {} °C",
+                            show_number(plate->low, 0), show_number(plate->high, 0));
+    return text + (spare ? "." : "");
 }
 
 std::string change(const Answer& answer, std::optional<double> first, std::optional<double> value) {
@@ -164,7 +200,7 @@ std::string verdict_html(std::span<const PageRun> runs) {
         html += fmt::format("<div class=\"verdict {0}\"><{1}>{2}{3}</{1}><p>{4}</p></div>\n",
                             good ? "good" : "bad", level,
                             runs.size() > 1 ? escaped(run.name) + ": " : "", escaped(text),
-                            escaped(reason(run.burn.summary)));
+                            escaped(reason(run.burn.summary) + likely_sentence(run.burn.likely)));
     }
     return html;
 }
@@ -187,7 +223,7 @@ std::string answers_html(std::span<const PageRun> runs) {
         html += fmt::format("<tr><th scope=\"row\">{}</th>", answer.label);
         for (const PageRun& run : runs) {
             const auto value = answer.value(run.burn.summary);
-            html += "<td>" + shown(answer, value);
+            html += "<td>" + shown(answer, value) + likely(answer, run.burn.likely);
             if (&run != &runs.front())
                 html += change(answer, answer.value(runs.front().burn.summary), value);
             html += "</td>";

@@ -53,7 +53,11 @@
       if (!own || (difference && r === 0)) return;
       panel.labels.forEach((label, n) => {
         if (own.s[label]) lines.push({ label, n, r, times: own.t, values: own.s[label],
+          bar: !difference && own.likely && own.likely[label],
           name: data.runs.length > 1 ? label + ", " + run.name : label });
+        const log = !difference && own.log && own.log[label];
+        if (log) lines.push({ label, n, r, times: log.t, values: log.v, dots: true,
+          name: label + ", logged" + (data.runs.length > 1 ? ", " + run.name : "") });
       });
     });
     if (difference) {
@@ -83,16 +87,38 @@
   function styles(lines) {
     const series = {};
     for (const line of lines)
-      series[line.name] = { color: colour(line.n), strokePattern: dashes[line.r] || (line.n > 5 ? dashes[1] : null) };
+      series[line.name] = line.dots
+        ? { color: colour(line.n), strokeWidth: 0, drawPoints: true, pointSize: 4 }
+        : { color: colour(line.n), strokePattern: dashes[line.r] || (line.n > 5 ? dashes[1] : null) };
     return series;
+  }
+  /// As high as the bars, where they are higher than the lines.
+  function reach(lines) {
+    const most = Math.max(-Infinity, ...lines.filter((line) => line.bar).map((line) => line.bar[2]));
+    const own = Math.max(-Infinity, ...lines.flatMap((line) => line.values.filter((value) => value !== null)));
+    return most > own ? [null, most * 1.05] : null;
   }
   const theme = () => ({ axisLineColor: variable("--soft"), gridLineColor: variable("--grid") });
 
+  const bars = {};  // of each panel, lines with where their peak likely lies
   function underlay(panel) {
-    if (panel.id !== "plate" && panel.id !== "air") return undefined;
-    const levels = panel.id === "air" ? [1] : [60, 120, 175, 230];
+    const levels = panel.id === "air" ? [1] : panel.id === "plate" ? [60, 120, 175, 230] : [];
     return (canvas, area, graph) => {
       canvas.save();
+      canvas.beginPath();
+      canvas.rect(area.x, area.y, area.w, area.h);
+      canvas.clip();
+      canvas.lineWidth = 3;
+      for (const line of bars[panel.id]) {
+        const x = graph.toDomXCoord(line.bar[0]), [low, high] = [line.bar[1], line.bar[2]].map((y) => graph.toDomYCoord(y));
+        canvas.strokeStyle = colour(line.n);
+        canvas.beginPath();
+        for (const y of [low, high]) { canvas.moveTo(x - 6, y); canvas.lineTo(x + 6, y); }
+        canvas.moveTo(x, low);
+        canvas.lineTo(x, high);
+        canvas.stroke();
+      }
+      canvas.lineWidth = 1;
       canvas.strokeStyle = variable("--soft");
       canvas.setLineDash([2, 4]);
       for (const level of levels) {
@@ -108,6 +134,7 @@
   }
 
   function swatch(line) {
+    if (line.dots) return '<svg viewBox="0 0 28 10" aria-hidden="true"><circle cx="14" cy="5" r="4" fill="var(--l' + (line.n % 6) + ')"/></svg>';
     const dash = dashes[line.r] || (line.n > 5 ? dashes[1] : null);
     return '<svg viewBox="0 0 28 10" aria-hidden="true"><line x1="0" x2="28" y1="5" y2="5" stroke="var(--l' +
       (line.n % 6) + ')" stroke-width="3"' + (dash ? ' stroke-dasharray="' + dash.join(" ") + '"' : "") + "/></svg>";
@@ -196,6 +223,7 @@
     const made = table(panel, false);
     if (!box || !made.lines.length) return;
     const entry = { panel, box, ...made };
+    bars[panel.id] = made.lines.filter((line) => line.bar);
     // Touch is left to the page, or a finger could not scroll past; see `touch` below.
     const model = Object.assign({}, Dygraph.defaultInteractionModel);
     for (const name of ["touchstart", "touchmove", "touchend"]) delete model[name];
@@ -206,7 +234,7 @@
       highlightCircleSize: 4, interactionModel: model, animatedZooms: false, includeZero: panel.unit !== "°C",
       axes: { x: { axisLabelFormatter: (t) => String(Math.round(t * 100) / 100), pixelsPerLabel: 60 },
         y: { axisLabelWidth: 42 } },
-      xlabel: "minutes after lighting", ylabel: panel.unit, xLabelHeight: 18, yLabelWidth: 18,
+      valueRange: reach(made.lines), xlabel: "minutes after lighting", ylabel: panel.unit, xLabelHeight: 18, yLabelWidth: 18,
       underlayCallback: underlay(panel),
       highlightCallback: (event, t) => { if (!linking) show(t); },
       unhighlightCallback: () => { if (!linking) show(moment); },
@@ -281,19 +309,19 @@
 
   // The plate's picture: a line at the moment, and the moment where it is pointed at.
   const plates = [...document.querySelectorAll("svg.plate")];
-  const plateEdge = [40, 334];
+  const edgesOf = (picture) => Object.fromEntries(["from", "to", "left", "right"].map((name) => [name, Number(picture.dataset[name])]));
   function markPlate(picture) {
-    const from = Number(picture.dataset.from), to = Number(picture.dataset.to);
-    const x = plateEdge[0] + (moment - from) / (to - from) * (plateEdge[1] - plateEdge[0]);
+    const { from, to, left, right } = edgesOf(picture);
+    const x = left + (moment - from) / (to - from) * (right - left);
     const line = picture.querySelector(".now");
     line.setAttribute("x1", x);
     line.setAttribute("x2", x);
   }
   plates.forEach((picture) => {
     const point = (event) => {
-      const box = picture.getBoundingClientRect(), from = Number(picture.dataset.from), to = Number(picture.dataset.to);
+      const box = picture.getBoundingClientRect(), { from, to, left, right } = edgesOf(picture);
       const x = (event.clientX - box.left) / box.width * 340;
-      if (x >= plateEdge[0]) show(from + (x - plateEdge[0]) / (plateEdge[1] - plateEdge[0]) * (to - from));
+      if (x >= left) show(from + (x - left) / (right - left) * (to - from));
     };
     picture.addEventListener("pointerdown", point);
     picture.addEventListener("pointermove", (event) => { if (event.pointerType === "mouse") point(event); });
@@ -316,7 +344,7 @@
   const [least, most] = range();
   slider.min = String(least);
   slider.max = String(most);
-  slider.step = String(Math.max((most - least) / 400, 0.01));
+  slider.step = String([0.1, 0.25, 0.5, 1, 2, 5, 10, 30].find((step) => step >= (most - least) / 400) || 60);
   for (const entry of graphs) {
     entry.box.setAttribute("aria-valuemin", least.toFixed(1));
     entry.box.setAttribute("aria-valuemax", most.toFixed(1));
@@ -345,8 +373,9 @@
   if (difference) difference.addEventListener("change", () => {
     for (const entry of graphs) {
       Object.assign(entry, table(entry.panel, difference.checked));
+      bars[entry.panel.id] = entry.lines.filter((line) => line.bar);
       entry.graph.updateOptions({ file: entry.rows, labels: ["minutes"].concat(entry.lines.map((line) => line.name)),
-        series: styles(entry.lines), visibility: entry.lines.map(() => true) });
+        series: styles(entry.lines), visibility: entry.lines.map(() => true), valueRange: reach(entry.lines) });
       fillKey(entry);
     }
     show(moment);
@@ -370,6 +399,6 @@
   matchMedia("(prefers-color-scheme: dark)").addEventListener("change", () => {
     for (const entry of graphs) entry.graph.updateOptions(Object.assign({ series: styles(entry.lines) }, theme()));
   });
-  addEventListener("beforeprint", () => document.querySelectorAll("details").forEach((each) => { each.open = true; }));
+  addEventListener("beforeprint", () => document.querySelectorAll("details:not(.long)").forEach((each) => { each.open = true; }));
   show(data.runs[0].hottest);
 })();

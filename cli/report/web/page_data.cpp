@@ -4,9 +4,10 @@
 #include <cmath>
 #include <nlohmann/json.hpp>
 
-#include "cli/read/units.h"
+#include "cli/report/shown_unit.h"
 #include "cli/report/web/heat_colour.h"
 #include "cli/report/web/kept_rows.h"
+#include "cli/report/web/likely_bar.h"
 #include "cli/report/web/section_picture.h"
 
 namespace drawwell {
@@ -38,7 +39,18 @@ Json minutes(const std::vector<double>& time, const std::vector<std::size_t>& ro
     return list;
 }
 
-Json panel_data(const std::vector<double>& time, const PagePanel& panel, std::size_t most) {
+/// What was noted of a line, as minutes and shown values.
+Json log_data(const LoggedColumn& log, const ShownUnit& unit) {
+    Json data{{"t", Json::array()}, {"v", Json::array()}};
+    for (std::size_t i = 0; i < log.time.size(); ++i) {
+        data["t"].push_back(std::round(to_minutes(log.time[i]) * 100) / 100);
+        data["v"].push_back(number(unit.from_si(log.value[i])));
+    }
+    return data;
+}
+
+Json panel_data(const PageRun& run, const PagePanel& panel, std::size_t most) {
+    const std::vector<double>& time = run.burn.results.time;
     std::vector<std::span<const double>> views;
     for (const ShownSeries& series : panel.shown.series) views.emplace_back(series.values);
     const std::vector<std::size_t> rows = kept_rows(views, time.size(), most);
@@ -48,6 +60,12 @@ Json panel_data(const std::vector<double>& time, const PagePanel& panel, std::si
     for (const ShownSeries& series : panel.shown.series) {
         Json& values = data["s"][series.label] = Json::array();
         for (const std::size_t row : rows) values.push_back(number(series.values[row]));
+        if (const auto bar = likely_bar(run, series))
+            data["likely"][series.label] = {number(bar->minutes), number(bar->low),
+                                            number(bar->high)};
+        if (const LoggedColumn* log = logged(run, series))
+            data["log"][series.label] =
+                log_data(*log, shown_unit(run.burn.results.find(log->column)->unit));
     }
     return data;
 }
@@ -88,12 +106,11 @@ Json panel_list(std::span<const PageRun> runs) {
     Json list = Json::array();
     for (const PageRun& run : runs)
         for (const PagePanel& panel : run.panels) {
-            const auto same = std::find_if(list.begin(), list.end(), [&](const Json& each) {
-                return each["id"] == std::string(panel.id);
-            });
+            const auto same = std::find_if(
+                list.begin(), list.end(), [&](const Json& each) { return each["id"] == panel.id; });
             const bool known = same != list.end();
             if (!known)
-                list.push_back({{"id", std::string(panel.id)},
+                list.push_back({{"id", panel.id},
                                 {"title", panel.shown.title},
                                 {"unit", panel.shown.unit},
                                 {"labels", Json::array()}});
@@ -121,8 +138,7 @@ std::string page_data(std::span<const PageRun> runs) {
         data["hottest"] = time.empty() ? 0 : to_minutes(time[run.hottest]);
         data["panels"] = Json::object();
         for (const PagePanel& panel : run.panels)
-            data["panels"][std::string(panel.id)] =
-                panel_data(time, panel, panel_rows / runs.size());
+            data["panels"][panel.id] = panel_data(run, panel, panel_rows / runs.size());
         data["section"] = section_data(run.burn.results, section_rows / runs.size());
         json["runs"].push_back(std::move(data));
     }

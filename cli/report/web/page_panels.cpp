@@ -18,6 +18,8 @@ namespace {
 
 constexpr double no_fuel_ratio = 90;  // [-] the air ratio is 99 where nothing burns
 
+constexpr double steady_room = 0.1;  // [K] by which it changes at most
+
 enum class Cell { first, middle, last };
 
 /// One line of a panel: a column, and of a divided part the cell.
@@ -40,7 +42,7 @@ void add_series(ShownPanel& panel, const Results& results, const Column& column,
                 std::string_view label) {
     const ShownUnit unit = shown_unit(column.unit);
     panel.unit = unit.label;
-    ShownSeries series{std::string(label), {}};
+    ShownSeries series{std::string(label), {}, column.name, cell};
     for (std::size_t step = 0; step < results.time.size(); ++step)
         series.values.push_back(unit.from_si(column.values[step * column.width + cell]));
     if (worth_drawing(series.values)) panel.series.push_back(std::move(series));
@@ -84,6 +86,16 @@ ShownPanel air_panel(const Results& results) {
         for (double& value : series.values)
             if (value > no_fuel_ratio) value = std::numeric_limits<double>::quiet_NaN();
     panel.unit = "times";
+    return panel;
+}
+
+/// Nothing where the room stays as warm as it is given.
+ShownPanel room_panel(const Results& results) {
+    ShownPanel panel = panel_with(results, "Room", {{"room", "room_temperature"}});
+    std::erase_if(panel.series, [](const ShownSeries& series) {
+        const auto [least, most] = std::minmax_element(series.values.begin(), series.values.end());
+        return *most - *least < steady_room;
+    });
     return panel;
 }
 
@@ -162,8 +174,7 @@ std::vector<PagePanel> page_panels(const Results& results) {
                      {"from faces outdoors", "heat_outdoors"}})},
         {"fuel", "Dry wood and embers that lie in the stove.",
          panel_with(results, "Wood and embers", {{"wood", "wood_left"}, {"embers", "char_left"}})},
-        {"room", "The room as the stove alone would warm it.",
-         panel_with(results, "Room", {{"room", "room_temperature"}})},
+        {"room", "The room as the stove alone would warm it.", room_panel(results)},
         {"fitted", "Pots, griddles, tubes, panes and what else the stove file names.",
          fitted_panel(results)},
     };

@@ -11,8 +11,8 @@ namespace drawwell {
 
 /// A figure of the report page.
 struct PagePanel {
-    std::string_view id;    // `pull`
-    std::string_view note;  // how to read it, a sentence or two
+    std::string id;    // `pull`
+    std::string note;  // how to read it, a sentence or two
     ShownPanel shown;
 };
 

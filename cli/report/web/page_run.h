@@ -3,6 +3,7 @@
 #include <string>
 #include <vector>
 
+#include "cli/report/burn_log.h"
 #include "cli/report/read_result.h"
 #include "cli/report/web/page_panels.h"
 #include "models/stove.h"
@@ -15,11 +16,18 @@ struct PageRun {
     BurnResult burn;
     Stove stove;
     std::vector<PagePanel> panels;
-    std::size_t hottest = 0;  // the instant at which its riser gas is hottest
+    std::size_t hottest = 0;             // the instant at which its riser gas is hottest
+    std::vector<LoggedColumn> log = {};  // what the builder noted
 };
 
 /// Reads its stove anew from the result, and from that the answers on what is fitted.
 /// InputError: the stove cannot be read.
 PageRun page_run(const BurnResult& burn, const std::string& name);
+
+/// Adds what was noted during that burn; a column that no figure shows gets one of its own.
+void add_log(PageRun& run, std::vector<LoggedColumn> log);
+
+/// What was noted of a line of its figures; null: nothing.
+const LoggedColumn* logged(const PageRun& run, const ShownSeries& series);
 
 }  // namespace drawwell

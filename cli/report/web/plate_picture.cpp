@@ -14,7 +14,7 @@
 namespace drawwell {
 namespace {
 
-constexpr double left = 40, right = 334, top = 8, bottom = 168;
+constexpr double left = 52, right = 334, top = 8, bottom = 168;
 
 class PlateMap {
   public:
@@ -27,8 +27,8 @@ class PlateMap {
         std::string svg = fmt::format(
             "<svg class=\"picture plate\" viewBox=\"0 0 340 204\" role=\"img\" "
             "aria-label=\"The plate over the burn: which ring cooks how, and when\" "
-            "data-from=\"{:.4g}\" data-to=\"{:.6g}\">\n",
-            to_minutes(results_.time.front()), to_minutes(results_.time.back()));
+            "data-from=\"{:.4g}\" data-to=\"{:.6g}\" data-left=\"{}\" data-right=\"{}\">\n",
+            to_minutes(results_.time.front()), to_minutes(results_.time.back()), left, right);
         for (std::size_t ring = 0; ring < plate_.width; ++ring) svg += ring_svg(ring);
         svg += axes_svg();
         svg +=

@@ -88,9 +88,10 @@ std::string section_html(std::span<const PageRun> runs) {
                                    show_duration(time[run.hottest]));
                     }) +
            heat_key() +
-           "<p class=\"hint\">Grey: not computed as a picture. Sheet metal is drawn thicker than "
+           "<p class=\"hint\">Grey: not painted. Sheet metal is drawn thicker than "
            "it is, so "
-           "that it shows; fittings, bypass and leaks are not drawn.</p>\n";
+           "that it shows. Dashed: what is fitted, side air and a bypass, before or behind the "
+           "cut. The flue is turned into the plane of the cut; leaks are not drawn.</p>\n";
 }
 
 /// Line by line, so that a reader can copy it as it is.
@@ -117,8 +118,8 @@ std::string stove_files(std::span<const PageRun> runs) {
         }
         html += "<p><button type=\"button\" class=\"copy live-only\">Copy</button></p>\n" +
                 preformatted(run.burn.record.stove_text) + "</details>\n";
-        html += "<details><summary>Every key with the value used" + of + "</summary>\n" +
-                preformatted(run.burn.record.stove_resolved) + "</details>\n";
+        html += "<details class=\"long\"><summary>Every key with the value used" + of +
+                "</summary>\n" + preformatted(run.burn.record.stove_resolved) + "</details>\n";
     }
     return html;
 }

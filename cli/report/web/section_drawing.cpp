@@ -65,12 +65,26 @@ void SectionDrawing::end() {
     column_ = nullptr;
 }
 
-void SectionDrawing::line(ChartPoint from, ChartPoint to, std::string_view kind) {
-    reach(from.x, from.y);
-    reach(to.x, to.y);
+void SectionDrawing::hollow(double x0, double y0, double x1, double y1, std::string_view name) {
+    reach(x0, y0);
+    reach(x1, y1);
     svg_ += fmt::format(
-        "<line class=\"{}\" x1=\"{:.1f}\" y1=\"{:.1f}\" x2=\"{:.1f}\" y2=\"{:.1f}\"/>\n", kind,
-        from.x, -from.y, to.x, -to.y);
+        "<rect class=\"hollow\" x=\"{:.1f}\" y=\"{:.1f}\" width=\"{:.1f}\" height=\"{:.1f}\">"
+        "<title>{}</title></rect>\n",
+        x0, -y1, x1 - x0, y1 - y0, escaped(name));
+}
+
+void SectionDrawing::behind(const std::vector<ChartPoint>& corners, bool closed,
+                            std::string_view name) {
+    std::string way;
+    for (const ChartPoint& corner : corners) {
+        reach(corner.x, corner.y);
+        way += fmt::format("{}{:.1f} {:.1f}", way.empty() ? "M" : "L", corner.x, -corner.y);
+    }
+    // On a light line, so that it shows on dark cells too.
+    for (const std::string_view kind : {"behind halo", "behind"})
+        svg_ += fmt::format("<path class=\"{}\" d=\"{}{}\"><title>{}</title></path>\n", kind, way,
+                            closed ? "z" : "", escaped(name));
 }
 
 }  // namespace drawwell

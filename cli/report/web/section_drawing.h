@@ -21,7 +21,10 @@ class SectionDrawing {
     void piece(std::size_t cell, double x0, double y0, double x1, double y1);
     void piece(std::size_t cell, const std::vector<ChartPoint>& corners);
     void end();
-    void line(ChartPoint from, ChartPoint to, std::string_view kind);
+    /// Where gas stands that no column paints.
+    void hollow(double x0, double y0, double x1, double y1, std::string_view name);
+    /// The outline of what lies before or behind the cut.
+    void behind(const std::vector<ChartPoint>& corners, bool closed, std::string_view name);
 
     const std::string& svg() const { return svg_; }
     double least_x() const { return least_x_; }

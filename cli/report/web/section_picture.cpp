@@ -8,6 +8,10 @@
 
 #include "cli/read/units.h"
 #include "cli/report/nice_steps.h"
+#include "cli/report/section/fitting_shapes.h"
+#include "cli/report/section/flue_way.h"
+#include "cli/report/section/geometry.h"
+#include "cli/report/section/outline.h"
 #include "cli/report/web/edges.h"
 #include "cli/report/web/heat_colour.h"
 #include "cli/report/web/section_drawing.h"
@@ -19,22 +23,26 @@ double mm(double metres) {
     return to_millimetres(metres);
 }
 
-/// Draws part by part, in millimetres; x counts from the feed's centre.
+std::vector<ChartPoint> corners_of(const CutShape& shape) {
+    std::vector<ChartPoint> corners;
+    for (const FlatPoint& point : shape.points) corners.push_back({mm(point.x), mm(point.y)});
+    return corners;
+}
+
+/// Paints the cut stove block by block, in millimetres.
 class Section {
   public:
     Section(const Stove& stove, const Results& results, std::size_t step)
-        : stove_(stove), results_(results), drawing_(results, step) {
-        axis_ = stove.tunnel ? mm(stove.tunnel->length) : 0;
-        const double clear = stove.riser.bore > 0 ? stove.riser.bore : stove.riser.width;
-        bore_ = mm(clear) / 2;
-        skin_ = bore_ + mm(thickness(stove.riser.lining));
-        top_ = mm(stove.riser.top);
-        foot_ = stove.tunnel ? 0 : mm(stove.riser.foot);
-        draw_feed();
-        draw_tunnel();
-        draw_barrel();
-        draw_riser();
-        draw_plate();
+        : stove_(stove),
+          results_(results),
+          drawing_(results, step),
+          axis_(mm(riser_axis(stove))),
+          bore_(mm(riser_half_along(stove.riser, 0))),
+          skin_(mm(riser_half_along(stove.riser, thickness(stove.riser.lining)))) {
+        for (const CutBlock& block : cut_outline(stove))
+            if (block.part != CutPart::flue_gas && block.part != CutPart::flue_wall) paint(block);
+        for (const CutShape& shape : fitting_shapes(stove))
+            drawing_.behind(corners_of(shape), shape.closed, shape.name);
         stove_right_ = drawing_.most_x();
         stove_top_ = drawing_.most_y();
         stove_foot_ = drawing_.least_y();
@@ -47,6 +55,11 @@ class Section {
     double stove_foot() const { return stove_foot_; }
 
   private:
+    struct Box {
+        double x1, y1, x2, y2;
+    };
+    enum class Along { tunnel, height };
+
     /// Edges in millimetres of a column's cells along its part.
     std::vector<double> edges(std::string_view name, std::optional<double> first,
                               std::optional<double> last) const {
@@ -58,174 +71,225 @@ class Section {
         return cell_edges(position, first, last);
     }
 
-    /// Pieces one above the other, between two distances on each side of the riser's axis, and
-    /// only on the far side below `both_from`.
-    void upright(std::string_view column, std::string_view name, const std::vector<double>& edge,
-                 double inner, double outer, double both_from) {
+    /// What of a box lies at each cell of a column; the outermost cells reach on to its end if
+    /// `to_ends`.
+    void slices(std::string_view column, std::string_view name, Along along, const Box& box,
+                std::vector<double> edge, bool to_ends) {
         if (edge.empty() || !drawing_.begin(column, name, edge.size() - 1)) return;
+        const auto [least, most] =
+            along == Along::tunnel ? std::pair(box.x1, box.x2) : std::pair(box.y1, box.y2);
+        if (to_ends) {
+            const bool up = edge.back() > edge.front();
+            edge.front() = up ? std::min(edge.front(), least) : std::max(edge.front(), most);
+            edge.back() = up ? std::max(edge.back(), most) : std::min(edge.back(), least);
+        }
         for (std::size_t i = 0; i + 1 < edge.size(); ++i) {
-            drawing_.piece(i, axis_ + inner, edge[i], axis_ + outer, edge[i + 1]);
-            const double low = std::max(std::min(edge[i], edge[i + 1]), both_from);
-            const double high = std::max(edge[i], edge[i + 1]);
-            if (high > low) drawing_.piece(i, axis_ - outer, low, axis_ - inner, high);
+            const double from = std::max(std::min(edge[i], edge[i + 1]), least);
+            const double to = std::min(std::max(edge[i], edge[i + 1]), most);
+            if (!(to > from)) continue;
+            if (along == Along::tunnel)
+                drawing_.piece(i, from, box.y1, to, box.y2);
+            else
+                drawing_.piece(i, box.x1, from, box.x2, to);
         }
         drawing_.end();
     }
 
-    void draw_feed() {
-        if (!stove_.feed) return;
-        const double half = mm(stove_.feed->depth) / 2, mouth = mm(stove_.feed->mouth);
-        const double roof = stove_.tunnel ? mm(stove_.tunnel->fire_height()) : 0;
-        const double wall = mm(thickness(stove_.feed->lining));
-        const double foot_wall = mm(thickness(stove_.feed->foot_lining));
-        drawing_.plain(-half - wall, roof, -half, mouth, "feed's wall");
-        drawing_.plain(half, roof, half + wall, mouth, "feed's wall");
-        drawing_.plain(-half - foot_wall, 0, -half, roof, "wall behind the fire");
-        drawing_.line({-half, mouth}, {-half, 0}, "rule");
-        drawing_.line({half, mouth}, {half, roof}, "rule");
+    /// The box from a cell of a column, the last one.
+    void last_cell(std::string_view column, std::string_view name, const Box& box) {
+        const Column* found = results_.find(column);
+        if (!found || !drawing_.begin(column, name, found->width)) return;
+        drawing_.piece(found->width - 1, box.x1, box.y1, box.x2, box.y2);
+        drawing_.end();
     }
 
-    void draw_tunnel() {
-        if (!stove_.tunnel) return;
-        const Tunnel& tunnel = *stove_.tunnel;
-        const double start = stove_.feed ? -mm(stove_.feed->depth) / 2 : 0, end = axis_ - bore_;
-        const auto height_at = [&](double x) {
-            return mm(x < mm(tunnel.firebox_length) ? tunnel.fire_height() : tunnel.height);
-        };
-        const double floor = mm(thickness(tunnel.lining)), roof = mm(thickness(tunnel.roof));
-        const std::vector<double> edge = edges("tunnel_gas_temperature", start, end);
-        if (edge.empty()) return;
-        const double feed_edge = stove_.feed ? mm(stove_.feed->depth) / 2 : start;
-        if (drawing_.begin("tunnel_wall_temperature", "tunnel, inner face", edge.size() - 1)) {
-            for (std::size_t i = 0; i + 1 < edge.size(); ++i) {
-                drawing_.piece(i, edge[i], -floor, edge[i + 1], 0);
-                const double from = std::max(edge[i], feed_edge);
-                const double ceiling = height_at(from);
-                if (edge[i + 1] > from)
-                    drawing_.piece(i, from, ceiling, edge[i + 1], ceiling + roof);
-            }
-            drawing_.end();
-        }
-        if (drawing_.begin("tunnel_gas_temperature", "gas in the tunnel", edge.size() - 1)) {
-            for (std::size_t i = 0; i + 1 < edge.size(); ++i)
-                drawing_.piece(i, edge[i], 0, edge[i + 1], height_at(edge[i]));
-            drawing_.end();
-        }
-        drawing_.plain(end, -floor, axis_ + skin_, 0, "floor under the riser");
-        if (stove_.port) {
-            const double low = mm(stove_.port->height);
-            if (low < mm(tunnel.height))
-                drawing_.line({end, low}, {end, mm(tunnel.height)}, "line");
+    void paint(const CutBlock& block) {
+        const Box box{mm(block.x1), mm(block.y1), mm(block.x2), mm(block.y2)};
+        const double foot = mm(riser_stands_at(stove_)), top = mm(stove_.riser.top);
+        switch (block.part) {
+            case CutPart::feed_gas:
+                drawing_.hollow(box.x1, box.y1, box.x2, box.y2, "feed");
+                return;
+            case CutPart::tunnel_gas:
+                slices("tunnel_gas_temperature", "gas in the tunnel", Along::tunnel, box,
+                       tunnel_edges("tunnel_gas_temperature"), true);
+                return;
+            case CutPart::doorway:
+                slices("tunnel_gas_temperature", "gas in the riser's doorway", Along::tunnel, box,
+                       tunnel_edges("tunnel_gas_temperature"), true);
+                return;
+            case CutPart::tunnel_floor:
+            case CutPart::tunnel_roof:
+                drawing_.plain(box.x1, box.y1, box.x2, box.y2, "tunnel");
+                if (block.inmost) paint_tunnel_wall(box);
+                return;
+            case CutPart::riser_gas:
+                slices("riser_gas_temperature", "gas in the riser", Along::height, box,
+                       edges("riser_gas_temperature", foot, top), true);
+                return;
+            case CutPart::riser_wall:
+                paint_riser_wall(box, foot, top);
+                return;
+            case CutPart::space_round_riser:
+                slices("annulus_gas_temperature", "gas in the space round the riser", Along::height,
+                       box, edges("annulus_gas_temperature", top, barrel_foot()), true);
+                return;
+            case CutPart::under_plate:
+                // The gas that turns there comes from the riser's last cell.
+                last_cell("riser_gas_temperature", "gas under the plate", box);
+                return;
+            case CutPart::barrel_wall:
+                slices("barrel_temperature", "barrel", Along::height, seen_barrel(box),
+                       edges("barrel_temperature", mm(stove_.plate->underside), barrel_foot()),
+                       true);
+                return;
+            case CutPart::plate:
+                paint_plate(box);
+                return;
+            case CutPart::feed_wall:
+                drawing_.plain(box.x1, box.y1, box.x2, box.y2, "feed's wall");
+                return;
+            case CutPart::barrel_ring:
+                drawing_.plain(box.x1, box.y1, box.x2, std::max(box.y2, box.y1 + mm(least_seen())),
+                               "ring");
+                return;
+            case CutPart::jacket:
+                drawing_.plain(box.x1, box.y1, box.x2, box.y2, "jacket");
+                return;
+            case CutPart::plate_cover:
+                drawing_.plain(box.x1, box.y1, box.x2, std::max(box.y2, box.y1 + 8), "cover");
+                return;
+            case CutPart::flue_gas:
+            case CutPart::flue_wall:
+                return;  // the whole flue is drawn
         }
     }
 
-    void draw_barrel() {
-        if (!stove_.barrel || !stove_.plate) return;
-        const double radius = mm(stove_.barrel->diameter) / 2;
-        const double foot = mm(stove_.barrel_foot()), under = mm(stove_.plate->underside);
-        const double shell = std::max(mm(thickness(stove_.barrel->shell)), radius / 40);
-        const std::vector<double> gas = edges("annulus_gas_temperature", top_, foot);
-        upright("annulus_gas_temperature", "gas in the space round the riser", gas, skin_, radius,
-                -1e9);
-        // The gas that turns under the plate comes from the riser's last cell.
-        if (const Column* riser = results_.find("riser_gas_temperature");
-            riser && drawing_.begin("riser_gas_temperature", "gas under the plate", riser->width)) {
-            drawing_.piece(riser->width - 1, axis_ - radius, top_, axis_ + radius, under);
-            drawing_.end();
-        }
-        // Drawn at least a fortieth of its radius thick, or sheet would not be seen.
-        upright("barrel_temperature", "barrel", edges("barrel_temperature", under, foot), radius,
-                radius + shell, -1e9);
-        drawing_.line({axis_ + skin_, foot}, {axis_ + radius, foot}, "line");
-        drawing_.line({axis_ - radius, foot}, {axis_ - skin_, foot}, "line");
+    double barrel_foot() const { return mm(stove_.barrel_foot()); }
+    /// Sheet is drawn at least a fortieth of the barrel's radius thick [m], or it would not be
+    /// seen.
+    double least_seen() const { return stove_.barrel->diameter / 80; }
+
+    std::vector<double> tunnel_edges(std::string_view column) const {
+        return edges(column, mm(back_wall(stove_)), axis_ - bore_);
     }
 
-    void draw_riser() {
-        const double roof =
-            stove_.tunnel ? mm(stove_.tunnel->height + thickness(stove_.tunnel->roof)) : foot_;
+    /// Only where gas passes is the inner face painted; beyond it the floor goes on plain.
+    void paint_tunnel_wall(const Box& box) {
+        const Box by_gas{std::max(box.x1, mm(back_wall(stove_))), box.y1,
+                         std::min(box.x2, axis_ - bore_), box.y2};
+        slices("tunnel_wall_temperature", "tunnel, inner face", Along::tunnel, by_gas,
+               tunnel_edges("tunnel_wall_temperature"), false);
+    }
+
+    /// The half of the wall at the gas by its inner face, the other by its outside.
+    void paint_riser_wall(const Box& box, double foot, double top) {
         const double middle = (bore_ + skin_) / 2;
-        upright("riser_wall_temperature", "riser, inner face",
-                edges("riser_wall_temperature", foot_, top_), bore_, middle, roof);
-        upright("riser_skin_temperature", "riser, outside",
-                edges("riser_skin_temperature", foot_, top_), middle, skin_, roof);
-        const std::vector<double> edge = edges("riser_gas_temperature", foot_, top_);
-        if (edge.empty() ||
-            !drawing_.begin("riser_gas_temperature", "gas in the riser", edge.size() - 1))
-            return;
-        for (std::size_t i = 0; i + 1 < edge.size(); ++i)
-            drawing_.piece(i, axis_ - bore_, edge[i], axis_ + bore_, edge[i + 1]);
-        drawing_.end();
+        const bool right = box.x1 >= axis_;
+        const double inner = std::min(std::abs(box.x1 - axis_), std::abs(box.x2 - axis_));
+        const double outer = std::max(std::abs(box.x1 - axis_), std::abs(box.x2 - axis_));
+        const auto part = [&](std::string_view column, std::string_view name, double from,
+                              double to) {
+            if (!(to > from)) return;
+            const Box half = right ? Box{axis_ + from, box.y1, axis_ + to, box.y2}
+                                   : Box{axis_ - to, box.y1, axis_ - from, box.y2};
+            slices(column, name, Along::height, half, edges(column, foot, top), true);
+        };
+        part("riser_wall_temperature", "riser, inner face", inner, std::min(outer, middle));
+        part("riser_skin_temperature", "riser, outside", std::max(inner, middle), outer);
     }
 
-    void draw_plate() {
-        if (!stove_.plate) return;
-        const double under = mm(stove_.plate->underside);
-        const double tall = std::max(mm(stove_.plate->thickness), 8.0);  // so that it is seen
+    Box seen_barrel(Box box) const {
+        const double missing = std::max(mm(least_seen()) - (box.x2 - box.x1), 0.0);
+        (box.x1 >= axis_ ? box.x2 : box.x1) += box.x1 >= axis_ ? missing : -missing;
+        return box;
+    }
+
+    void paint_plate(Box box) {
+        box.y2 = std::max(box.y2, box.y1 + 8);  // so that it is seen
         const std::vector<double> edge =
             edges("plate_temperature", 0, mm(stove_.plate->diameter) / 2);
         if (edge.empty() || !drawing_.begin("plate_temperature", "plate", edge.size() - 1)) return;
-        for (std::size_t i = 0; i + 1 < edge.size(); ++i) {
-            drawing_.piece(i, axis_ + edge[i], under, axis_ + edge[i + 1], under + tall);
-            drawing_.piece(i, axis_ - edge[i + 1], under, axis_ - edge[i], under + tall);
-        }
+        for (std::size_t i = 0; i + 1 < edge.size(); ++i)
+            for (const auto& [from, to] : {std::pair(axis_ + edge[i], axis_ + edge[i + 1]),
+                                           std::pair(axis_ - edge[i + 1], axis_ - edge[i])}) {
+                const double left = std::max(from, box.x1), right = std::min(to, box.x2);
+                if (right > left) drawing_.piece(i, left, box.y1, right, box.y2);
+            }
         drawing_.end();
-    }
-
-    struct Run {
-        ChartPoint from, along;  // where it begins, a step of a millimetre
-        double start = 0, length = 0, half = 0;
-    };
-
-    std::vector<Run> flue_runs(double start) const {
-        std::vector<Run> runs;
-        ChartPoint at{stove_.barrel ? axis_ + mm(stove_.barrel->diameter) / 2 : axis_,
-                      mm(stove_.outlet_height())};
-        for (const FlueSection& section : stove_.flue.sections) {
-            const double share = std::clamp(section.rise / section.length, -1.0, 1.0);
-            const ChartPoint along{std::sqrt(1 - share * share), share};
-            const double length = mm(section.length);
-            runs.push_back({at, along, start, length, mm(section.bore) / 2});
-            at = {at.x + along.x * length, at.y + along.y * length};
-            start += length;
-        }
-        return runs;
     }
 
     void draw_flue() {
         const std::vector<double> edge = edges("flue_gas_temperature", {}, {});
         if (edge.empty() || stove_.flue.sections.empty()) return;
-        const std::vector<Run> runs = flue_runs(std::max(edge.front(), 0.0));
-        // The wall first, a little wider than the gas, so that a rim of it shows.
+        const FlueWay way = flue_way(stove_);
+        // Walls first, a little wider than the gas, so that a rim of them shows.
         for (const bool wall : {true, false}) {
+            for (const BellCut& bell : way.bells) draw_bell_wall(bell, wall);
             if (!drawing_.begin(wall ? "flue_wall_temperature" : "flue_gas_temperature",
                                 wall ? "flue, inner face" : "gas in the flue", edge.size() - 1))
                 continue;
-            for (const Run& run : runs) draw_run(run, edge, run.half * (wall ? 1.2 : 1.0));
+            for (const CutShape& stub : way.stubs)
+                if (!wall) drawing_.piece(0, corners_of(stub));
+            for (const BellCut& bell : way.bells) draw_bell(bell, edge, wall);
+            for (const FlueRun& run : way.runs)
+                draw_run(run, edge, wall ? std::max(run.outer, 1.2 * run.half) : run.half);
             drawing_.end();
         }
+        for (const CutShape& pipe : way.bypass)
+            drawing_.behind(corners_of(pipe), pipe.closed, pipe.name);
     }
 
-    void draw_run(const Run& run, const std::vector<double>& edge, double half) {
+    void draw_bell_wall(const BellCut& bell, bool wall) {
+        if (!wall) return;
+        const double thick = mm(thickness(bell.bell->wall));
+        drawing_.plain(mm(bell.x1) - thick, mm(bell.y1), mm(bell.x2) + thick, mm(bell.y2) + thick,
+                       "bell, " + bell.bell->name);
+    }
+
+    /// Two halves, the upper one first on the gas's way.
+    void draw_bell(const BellCut& bell, const std::vector<double>& edge, bool wall) {
+        if (wall) return;
+        const double middle = (bell.y1 + bell.y2) / 2;
+        const auto cell_at = [&](double way) {
+            std::size_t cell = 0;
+            while (cell + 2 < edge.size() && edge[cell + 1] < mm(way)) ++cell;
+            return cell;
+        };
+        const double height = bell.y2 - bell.y1;
+        drawing_.piece(cell_at(bell.start + 0.25 * height), mm(bell.x1), mm(middle), mm(bell.x2),
+                       mm(bell.y2));
+        drawing_.piece(cell_at(bell.start + 0.75 * height), mm(bell.x1), mm(bell.y1), mm(bell.x2),
+                       mm(middle));
+    }
+
+    void draw_run(const FlueRun& run, const std::vector<double>& edge, double half) {
+        const double start = mm(run.start), length = mm(run.length), aside = mm(half);
+        const auto corner = [&](double way, double side) {
+            const FlatPoint at = run.at(way / 1000, side / 1000);
+            return ChartPoint{mm(at.x), mm(at.y)};
+        };
         for (std::size_t i = 0; i + 1 < edge.size(); ++i) {
-            const bool last = i + 2 == edge.size();
-            const double from = std::max(i == 0 ? 0.0 : edge[i] - run.start, 0.0);
-            const double to = std::min(last ? run.length : edge[i + 1] - run.start, run.length);
+            const double from = std::max(i == 0 ? 0.0 : edge[i] - start, 0.0);
+            const double to = std::min(i + 2 == edge.size() ? length : edge[i + 1] - start, length);
             if (to <= from) continue;
-            const auto corner = [&](double way, double side) {
-                return ChartPoint{run.from.x + run.along.x * way - run.along.y * side,
-                                  run.from.y + run.along.y * way + run.along.x * side};
-            };
-            drawing_.piece(
-                i, {corner(from, half), corner(to, half), corner(to, -half), corner(from, -half)});
+            // A bend before it is closed by a little more of its first piece.
+            const double first = from > 0 || !run.bent ? from : -aside;
+            drawing_.piece(i, {corner(first, aside), corner(to, aside), corner(to, -aside),
+                               corner(first, -aside)});
         }
     }
 
     const Stove& stove_;
     const Results& results_;
     SectionDrawing drawing_;
-    double axis_ = 0, bore_ = 0, skin_ = 0, top_ = 0, foot_ = 0;
+    double axis_, bore_, skin_;
     double stove_right_ = 0, stove_top_ = 0, stove_foot_ = 0;
 };
+
+// Shares of the picture's width: our choice, so that names can be read at 360 pixels.
+constexpr double letter_size = 0.036, letter_width = 0.62;  // of a letter, as wide as DejaVu Sans
+constexpr double pole_width = 0.045, flue_peek = 0.08;
 
 struct Mark {
     double height = 0;  // [mm] over the tunnel floor
@@ -283,12 +347,19 @@ std::string section_picture(const Stove& stove, const Results& results, std::siz
     const SectionDrawing& all = section.drawing();
     if (all.most_x() <= all.least_x()) return "";
 
-    // The stove takes some three fifths of the width, the pole of heights the rest.
+    // Beside the stove the pole of heights takes what its longest name needs, at the size that
+    // page.css gives letters on a phone.
+    const std::vector<Mark> marks = marks_of(stove);
+    std::size_t letters = 0;
+    for (const Mark& mark : marks) letters = std::max(letters, mark.name.size());
+    const double names = letter_width * letter_size * static_cast<double>(letters);
     const double wide = section.stove_right() - all.least_x();
     const double tall = section.stove_top() - section.stove_foot();
-    const double full = 1.62 * std::max(wide, 0.55 * tall);
-    const double text = 0.036 * full, margin = 0.03 * full;
-    const double pole = all.least_x() - margin, x1 = section.stove_right() + 0.12 * full;
+    const double full = std::max(wide / (1 - names - pole_width - flue_peek), 0.9 * tall);
+    const double text = letter_size * full, margin = pole_width / 1.4 * full;
+    const double spare = full * (1 - names - pole_width - flue_peek) - wide;
+    const double pole = all.least_x() - margin - spare / 2;
+    const double x1 = section.stove_right() + flue_peek * full + spare / 2;
     const double x0 = x1 - full, y0 = section.stove_foot() - margin - 2 * text;
     const double y1 = section.stove_top() + margin + text;
     const NiceSteps ruler = nice_steps(0, 0.5 * wide, 1);
@@ -299,7 +370,7 @@ std::string section_picture(const Stove& stove, const Results& results, std::siz
         "aria-label=\"The stove cut open along its tunnel, to scale, painted by temperature\">\n"
         "<g class=\"stove\" id=\"{}\">\n{}</g>\n",
         full / 100, view_box(x0, y0, x1, y1), id, all.svg());
-    svg += pole_svg(marks_of(stove), pole, margin, text);
+    svg += pole_svg(marks, pole, margin, text);
     svg += fmt::format(
         "<path class=\"line\" d=\"M{:.1f} {:.1f}h{:.1f}m0 {:.1f}v{:.1f}m{:.1f} 0v{:.1f}\"/><text "
         "x=\"{:.1f}\" y=\"{:.1f}\">{:.0f} mm</text>\n</svg>\n",

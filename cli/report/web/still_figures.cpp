@@ -5,9 +5,10 @@
 #include <algorithm>
 #include <set>
 
-#include "cli/read/units.h"
+#include "cli/report/shown_unit.h"
 #include "cli/report/svg_text.h"
 #include "cli/report/web/kept_rows.h"
+#include "cli/report/web/likely_bar.h"
 
 namespace drawwell {
 namespace {
@@ -34,8 +35,29 @@ void add_lines(std::vector<FigureLine>& lines, std::vector<std::string>& labels,
         FigureLine line{known ? "" : series.label, {}, {line_colour(n), dashed || line_dashed(n)}};
         for (const std::size_t row : rows)
             line.points.push_back({to_minutes(time[row]), series.values[row]});
+        const ChartStyle style = line.style;
         lines.push_back(std::move(line));
+        if (const auto bar = likely_bar(run, series))
+            lines.push_back({"", {{bar->minutes, bar->low}, {bar->minutes, bar->high}}, style});
+        const LoggedColumn* log = logged(run, series);
+        if (!log) continue;
+        const ShownUnit unit = shown_unit(run.burn.results.find(log->column)->unit);
+        FigureLine dots{series.label + ", logged", {}, style, true};
+        for (std::size_t i = 0; i < log->time.size(); ++i)
+            dots.points.push_back({to_minutes(log->time[i]), unit.from_si(log->value[i])});
+        lines.push_back(std::move(dots));
     }
+}
+
+/// What the bars of a figure mean; nothing where it has none.
+std::string_view bars_note(const PageRun& run, const PagePanel& panel) {
+    const std::vector<ShownSeries>& all = panel.shown.series;
+    const bool any = std::any_of(all.begin(), all.end(), [&](const ShownSeries& series) {
+        return likely_bar(run, series).has_value();
+    });
+    return any ? " An upright bar: where a line's peak, or the weakest spare draw, lies on nine "
+                 "days of ten."
+               : "";
 }
 
 std::string still_svg(std::span<const PageRun> runs, const PagePanel& first) {
@@ -67,12 +89,12 @@ std::string figures_html(std::span<const PageRun> runs) {
             if (!done.insert(panel.id).second) continue;
             html += fmt::format(
                 "<figure class=\"panel\" aria-labelledby=\"h-{0}\"><h3 id=\"h-{0}\">{1}{2}</h3>"
-                "<figcaption>{3}</figcaption>\n<div class=\"chart live-only\" "
+                "<figcaption>{3}{5}</figcaption>\n<div class=\"chart live-only\" "
                 "id=\"chart-{0}\"></div><ul class=\"key live-only\" id=\"key-{0}\"></ul>\n"
                 "<div class=\"still\">{4}</div></figure>\n",
                 panel.id, escaped(panel.shown.title),
                 panel.shown.unit.empty() ? "" : ", " + panel.shown.unit, escaped(panel.note),
-                still_svg(runs, panel));
+                still_svg(runs, panel), bars_note(run, panel));
         }
     return html;
 }

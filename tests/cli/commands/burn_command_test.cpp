@@ -2,6 +2,7 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <nlohmann/json.hpp>
 
 #include "cli/report/write_csv.h"
@@ -155,10 +156,47 @@ TEST_SUITE("cli/commands/burn") {
         const ProgramRun help = run_program(folder, " --help");
         CHECK(help.code == 0);
         CHECK(contains(help.out, "drawwell new kitchen.toml"));
+        for (const char* command : {"", " burn", " compare", " find", " explain", " draw", " sheet",
+                                    " report", " export", " plot", " new", " list"}) {
+            const std::string text = run_program(folder, std::string(command) + " --help").out;
+            CAPTURE(command);
+            for (std::size_t at = 0; at < text.size();) {
+                const std::size_t end = std::min(text.find('\n', at), text.size());
+                const std::string line = text.substr(at, end - at);
+                CAPTURE(line);
+                const auto letters = std::count_if(line.begin(), line.end(),
+                                                   [](char c) { return (c & 0xC0) != 0x80; });
+                CHECK(letters <= 80);
+                at = end + 1;
+            }
+        }
         CHECK(contains(help.out, "drawwell burn kitchen.toml"));
         CHECK(contains(help.out, "Exit codes"));
         CHECK(run_program(folder, " --version").out == "drawwell 0.1.0\n");
         CHECK(run_program(folder, " burn --help").code == 0);
         CHECK(run_program(folder, "").code == 2);
+    }
+
+    TEST_CASE("the page is in US units when they are asked for, and in no others") {
+        const ScratchFolder folder;
+        const std::string burn = " burn $sources/data/stoves/allotment-kitchen.toml --for 3min ";
+        const ProgramRun us = run_program(folder, burn + "--units us");
+        CHECK(us.code == 0);
+        CHECK(us.out.find("°F") != std::string::npos);
+        CHECK(us.out.find("°C") == std::string::npos);
+        CHECK(run_program(folder, burn + "--units metric").out.find("°C") != std::string::npos);
+        CHECK(run_program(folder, burn + "--units imperial").code == 2);
+    }
+
+    TEST_CASE("other days and fires are told on its report page and kept in the result") {
+        const ScratchFolder folder;
+        CHECK(run_program(folder,
+                          " burn $sources/data/stoves/allotment-kitchen.toml --for 6min --quiet "
+                          "--likely 3 --report -o a.h5")
+                  .code == 0);
+        CHECK(bytes_of(folder / "a.html").find("On 3 other days and fires it draws on ") !=
+              std::string::npos);
+        CHECK(run_program(folder, " report a.h5 -o again.html").code == 0);
+        CHECK(bytes_of(folder / "again.html").find("On 3 other days") != std::string::npos);
     }
 }

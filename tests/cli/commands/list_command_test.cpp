@@ -2,6 +2,7 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <array>
 #include <sstream>
 #include <string>
@@ -18,7 +19,9 @@ void check_width(const std::string& text) {
     for (std::string line; std::getline(lines, line);) {
         INFO(line);
         // A degree sign takes two bytes and one column.
-        CHECK(line.size() <= 104);
+        const auto letters =
+            std::count_if(line.begin(), line.end(), [](char c) { return (c & 0xC0) != 0x80; });
+        CHECK(letters <= 80);
         CHECK(line.find_last_not_of(' ') + 1 == line.size());
     }
 }
@@ -62,5 +65,18 @@ TEST_SUITE("cli/commands/list_command") {
         CHECK(list_columns(columns, "").find("flue_gas  K     flue_cell  gas in the flue") !=
               std::string::npos);
         CHECK(list_columns(columns, "air").find("flue_gas") == std::string::npos);
+    }
+
+    TEST_CASE("in US units ranges, defaults, weights and temperatures are told in them") {
+        const std::string keys = list_keys("riser.top", UnitSystem::us);
+        CHECK(keys.find("from 1 15/16 in to ") != std::string::npos);
+        CHECK(list_keys("grid.NAME.pitch", UnitSystem::us).find("[9/16 in *]") !=
+              std::string::npos);  // 15 mm
+        const std::string materials = list_materials(read_library(), "brick", UnitSystem::us);
+        CHECK(materials.find("lb/ft3") != std::string::npos);
+        CHECK(materials.find("106 ") != std::string::npos);  // 1700 kg/m3
+        CHECK(materials.find("68 °F") != std::string::npos);
+        check_width(materials);
+        check_width(list_keys("", UnitSystem::us));
     }
 }

@@ -54,4 +54,15 @@ TEST_SUITE("cli/commands/report") {
         CHECK(many.code == 2);
         CHECK(contains(many.err, "4 results at most"));
     }
+
+    TEST_CASE("a log that can't be read is refused by its name and line") {
+        const ScratchFolder folder;
+        CHECK(run_program(folder, burn + "-o run.h5").code == 0);
+        put(folder / "log.csv", "time_min,nothing_known\n1,2\n");
+        const ProgramRun run = run_program(folder, " report run.h5 --log log.csv");
+        CHECK(run.code == 2);
+        CHECK(run.err.find("--log log.csv: nothing_known: the result has no such column") !=
+              std::string::npos);
+        CHECK(run_program(folder, " report run.h5 --log missing.csv").code == 4);
+    }
 }

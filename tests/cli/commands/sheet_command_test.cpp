@@ -90,4 +90,19 @@ TEST_SUITE("cli/commands/sheet") {
         CHECK(run_program(folder, sample + "-o a.pdf --no-templates").code == 0);
         CHECK(files_in(folder / "") == 1);
     }
+
+    TEST_CASE("author, date and mark may stand in the stove file, options beat them") {
+        const ScratchFolder folder;
+        const std::string set =
+            "-o a.svg --no-templates --set 'sheet.author=A. Weaver' --set sheet.mark=measured ";
+        CHECK(run_program(folder, sample + set).code == 0);
+        const std::string svg = bytes_of(folder / "a.svg");
+        CHECK(contains(svg, "A. Weaver"));
+        CHECK(contains(svg, "measured on the built stove"));
+        CHECK(run_program(folder, sample + set + "--author 'M. Smith'").code == 0);
+        CHECK(contains(bytes_of(folder / "a.svg"), "M. Smith"));
+        CHECK_FALSE(contains(bytes_of(folder / "a.svg"), "A. Weaver"));
+        CHECK(contains(bytes_of(folder / "a.svg"), "measured on the built stove"));
+        CHECK(run_program(folder, sample + "--set sheet.mark=guessed").code == 2);
+    }
 }

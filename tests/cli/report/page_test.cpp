@@ -189,4 +189,20 @@ TEST_SUITE("cli/report/page") {
         CHECK(show_duration(3599) == "1 h");
         CHECK(show_duration(8400) == "2 h 20 min");
     }
+
+    TEST_CASE("in US units it has inches, pounds and degrees Fahrenheit, draw in pascals") {
+        PageFrame frame;
+        frame.units = UnitSystem::us;
+        const std::string page = burn_page(sample_summary(), frame);
+        CHECK(says(page, "at most 878 °F"));  // 470 °C
+        CHECK(says(page, "cooks (347 °F)"));  // 175 °C
+        CHECK(says(page, "140-248"));         // the band from 60 to 120 °C
+        CHECK(says(page, "best ring, 1 9/16 in out"));
+        CHECK(says(page, "7 7/8 in pot, centred"));
+        CHECK(says(page, "5.4 Pa of spare draw"));
+        CHECK(says(page, " lb of it, dry"));
+        CHECK(page.find("°C") == std::string::npos);
+        CHECK(page.find(" mm") == std::string::npos);
+        CHECK(page.find(" kg") == std::string::npos);
+    }
 }

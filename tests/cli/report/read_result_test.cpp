@@ -104,4 +104,24 @@ TEST_SUITE("cli/report/read_result") {
         CHECK_THROWS_WITH_AS(read_result(folder / "run.h5"), doctest::Contains("layout"),
                              InputError);
     }
+
+    TEST_CASE("what the answers likely are is read back, and absent where nobody asked") {
+        const ScratchFolder folder;
+        write_hdf5(folder / "run.h5", sample_results(), sample_summary(), sample_record());
+        CHECK(read_result(folder / "run.h5").likely.days == 0);
+        const LikelyRanges likely{
+            40, 33, 5, {{"plate_centre_max_c", 244, 306, 358}, {"smoke_back_s", 0, 0, 90}}};
+        write_hdf5(folder / "run.h5", sample_results(), sample_summary(), sample_record(), nullptr,
+                   likely);
+        const LikelyRanges read = read_result(folder / "run.h5").likely;
+        CHECK(read.days == 40);
+        CHECK(read.draws_on == 33);
+        CHECK(read.smoke_on == 5);
+        REQUIRE(read.find("plate_centre_max_c"));
+        CHECK(read.find("plate_centre_max_c")->low == 244);
+        CHECK(read.find("plate_centre_max_c")->median == 306);
+        CHECK(read.find("plate_centre_max_c")->high == 358);
+        CHECK(read.find("smoke_back_s")->high == 90);
+        CHECK_FALSE(read.find("exit_gas_mean_c"));
+    }
 }

@@ -68,4 +68,14 @@ TEST_SUITE("cli/report/series_svg") {
         CHECK(shown_unit("Pa").from_si(6.5) == 6.5);
         CHECK(shown_unit("1").label.empty());
     }
+
+    TEST_CASE("nothing is among the levels of a figure, unless all is far from it") {
+        const auto svg = [](double from, double to) {
+            const std::vector<FigureLine> lines{{"a", {{5, from}, {15, to}}, {"#000000"}}};
+            return series_chart("t", "Pa", lines).svg();
+        };
+        const std::string nothing = ">0</text>";
+        CHECK(svg(2, 10).find(nothing) != std::string::npos);
+        CHECK(svg(8, 10).find(nothing) == std::string::npos);
+    }
 }

@@ -50,15 +50,15 @@ TEST_SUITE("cli/report/stretched_text") {
 
     TEST_CASE("a law is told by the answer it bears on and where it is known") {
         CHECK(stretched_text(bends()) ==
-              "draw: bends, used at Reynolds number 7620, known from 200000 up (100 % of the "
-              "time)");
+              "draw: bends, used for gas that runs slower or narrower (Reynolds number 7620, known "
+              "from 200000 up; 100 % of the time)");
         Stretched none = bends();
         none.on.clear();
         none.high = 3e6;
         none.worst = 4.4e6;
         CHECK(stretched_text(none) ==
-              "bends, used at Reynolds number 4e+06, known from 200000 to 3e+06 (100 % of the "
-              "time)");
+              "bends, used for gas that runs faster or wider (Reynolds number 4e+06, known from "
+              "200000 to 3e+06; 100 % of the time)");
     }
 
     TEST_CASE("what has no effect is not said, small effects share a line") {

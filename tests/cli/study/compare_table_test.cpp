@@ -78,4 +78,43 @@ TEST_SUITE("cli/study/compare_table") {
         CHECK(table.find("the riser goes through the plate") != std::string::npos);
         CHECK(table.find("riser.top: height of the riser's upper end") != std::string::npos);
     }
+
+    TEST_CASE("in US units what varies, the answers and their differences are told in them") {
+        Compared compared;
+        for (Headline& headline : compared.look.answers)
+            headline = in_system(headline, UnitSystem::us);
+        compared.look.units = UnitSystem::us;
+        const std::string table = compare_table(compared.study, compared.rows, compared.look);
+        CHECK(line_with(table, "23 5/8 in").find("590") != std::string::npos);  // 310 °C
+        CHECK(table.find("°F") != std::string::npos);
+        CHECK(table.find("°C") == std::string::npos);
+        const std::string apart = table.substr(table.find("Against the stove"));
+        CHECK(line_with(apart, "23 5/8 in").find("+18") != std::string::npos);   // 10 K
+        CHECK(line_with(apart, "23 5/8 in").find("-1.0") != std::string::npos);  // Pa
+    }
+
+    TEST_CASE("a table wider than the page goes on below, with the stoves named again") {
+        Compared compared;
+        for (const char* answer : {"exit_gas_mean_c", "heat_to_room_mj", "plate_rim_max_c",
+                                   "plate_time_to_175c_s", "barrel_top_max_c"})
+            compared.look.answers.push_back(headline_of(answer));
+        const std::string table = compare_table(compared.study, compared.rows, compared.look);
+        std::size_t longest = 0;
+        for (std::size_t at = 0; at < table.size();) {
+            const std::size_t end = std::min(table.find('\n', at), table.size());
+            longest = std::max(longest, end - at);
+            at = end + 1;
+        }
+        CHECK(longest <= 84);  // bytes; a degree sign takes two
+        const std::string head = table.substr(0, table.find("Against the stove"));
+        CHECK(head.find("riser.top") != head.rfind("riser.top"));
+        CHECK(head.find("barrel_top_max") != std::string::npos);
+    }
+
+    TEST_CASE("an answer without words of its own is told by its name, its unit taken off") {
+        CHECK(headline_of("plate_rim_max_c").heading == "plate_rim_max");
+        CHECK(headline_of("plate_rim_max_c").unit == "°C");
+        CHECK(headline_of("air_flow_mean_kg_s").heading == "air_flow_mean_kg_s");
+        CHECK(headline_of("steps").unit.empty());
+    }
 }

@@ -64,6 +64,10 @@ TEST_SUITE("cli/study/likely") {
     TEST_CASE("the page and the JSON say on how many days it draws") {
         const std::vector<Row> all = days();
         CHECK(likely_page(all, false).find("on 90 of 101 days and fires") != std::string::npos);
+        const Headline spare = headline_of("reserve_draw_min_pa");
+        Headline hot = spare;  // as if it were a temperature
+        hot.unit = "°C";
+        CHECK(range_text(all, in_system(hot, UnitSystem::us)) == "35-49");  // 1.5 and 9.6 °C
         const auto json = nlohmann::json::parse(with_likely("{\"draws\": true}", all));
         CHECK(json["draws"] == true);
         CHECK(json["likely"]["draws_on"] == 90);

@@ -6,7 +6,7 @@
 #include <cmath>
 #include <map>
 
-#include "cli/report/sheet/geometry.h"
+#include "cli/report/section/geometry.h"
 #include "solver/constants.h"
 #include "tests/cli/report/sheet/sheet_stoves.h"
 
@@ -138,5 +138,10 @@ TEST_SUITE("cli/report/sheet/cut_list") {
         CHECK(all[0].length == doctest::Approx(pi * 0.4));
         CHECK(all[1].length == doctest::Approx(0.4));  // 120 x 80
         CHECK(ropes(sheet_stove(bare_stove)).empty());
+    }
+
+    TEST_CASE("a ring's face leaves out its hole") {
+        const Piece ring{"ring", 2, "mild_steel", 1.2e-3, Piece::Form::ring, 0.4, 0.2, ""};
+        CHECK(ring.face() == doctest::Approx(2 * pi / 4 * (0.16 - 0.04)));
     }
 }

@@ -92,6 +92,21 @@ TEST_SUITE("cli/report/sheet/stove_sheet") {
                     paper_a4) == "");
     }
 
+    TEST_CASE("no figure is cut short for want of room, be the flue as high as it may") {
+        const SheetFrame frame{.paper = paper_a4, .file = {}, .templates = false};
+        // Lengths a millimetre apart: some of them are as long to write as inches may be.
+        for (int length = 9690; length < 9702; ++length) {
+            const std::string set = fmt::format("flue.stack.length={} mm", length);
+            for (const PaperPage& page :
+                 stove_sheet(sample_stove("allotment-kitchen", {set}), sheet_library(), frame))
+                for (const PaperText& text : page.texts) {
+                    CAPTURE(text.text);
+                    const bool figure = text.text.front() >= '0' && text.text.front() <= '9';
+                    CHECK_FALSE((figure && text.text.ends_with("\u2026")));
+                }
+        }
+    }
+
     TEST_CASE("names of any length and letters keep their place") {
         const std::string name(300, 'W');
         const Stove stove = sample_stove("allotment-kitchen", {"title=" + name});
@@ -131,8 +146,9 @@ TEST_SUITE("cli/report/sheet/stove_sheet") {
         const SheetFrame frame{.paper = paper_a4, .file = {}, .templates = false};
         const std::string text =
             all_text(stove_sheet(sample_stove("workshop"), sheet_library(), frame));
-        CHECK(contains(text, "1150 mm\n45 1/4 in\n"));  // plate's underside: 45.28
-        CHECK(contains(text, "570 mm\n22 7/16 in\n"));  // barrel: 22.44
+        CHECK(contains(text, "1150 mm\n45 1/4 in\n"));            // plate's underside: 45.28
+        CHECK(contains(text, "570 mm\n22 7/16 in\n"));            // barrel: 22.44
+        CHECK(contains(text, "plate, cooking face\n1158 mm\n"));  // 8 mm over its underside
     }
 
     TEST_CASE("every sheet warns of carbon monoxide on its first page and in full at the end") {
@@ -144,5 +160,16 @@ TEST_SUITE("cli/report/sheet/stove_sheet") {
             CHECK(contains(all, "Hang a carbon monoxide alarm"));
             CHECK(contains(all, "zinc fumes"));
         }
+    }
+
+    TEST_CASE("the gas's way to the open air is drawn with the height of every end") {
+        const SheetFrame frame{.paper = paper_a4, .file = {}, .templates = false};
+        const std::string bell =
+            all_text(stove_sheet(sample_stove("workshop-bell"), sheet_library(), frame));
+        CHECK(contains(bell, "The gas's way to the open air"));
+        CHECK(contains(bell, "floor of the bell, "));
+        const std::string plain =
+            all_text(stove_sheet(sheet_stove(bare_stove), sheet_library(), frame));
+        CHECK_FALSE(contains(plain, "open air"));
     }
 }

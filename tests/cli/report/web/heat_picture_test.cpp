@@ -27,6 +27,21 @@ TEST_SUITE("cli/report/web/heat_picture") {
         CHECK(streams.gone[2].heat == doctest::Approx(13e6));
     }
 
+    TEST_CASE("what goes up the flue is hot gas, steam and what did not burn") {
+        Summary summary = sample_summary();
+        summary.heat_up_flue_latent = 3e6;
+        summary.heat_up_flue_unburnt = 2e6;
+        const HeatStreams streams = heat_streams(summary);
+        CHECK(sum_of(streams.gone) == doctest::Approx(52e6));
+        const auto heat_of = [&](std::string_view name) {
+            for (const HeatStream& stream : streams.gone)
+                if (stream.name == name) return stream.heat;
+            return 0.0;
+        };
+        CHECK(heat_of("up the flue, as steam") == doctest::Approx(3e6));
+        CHECK(heat_of("up the flue, unburnt") == doctest::Approx(2e6));
+    }
+
     TEST_CASE("walls that end colder give heat, and warmer air of the room brings some") {
         Summary summary = sample_summary();
         summary.heat_stored = -4e6;

@@ -101,11 +101,11 @@ TEST_SUITE("cli/report/web/report_page") {
     }
 
     TEST_CASE("the section is to scale") {
-        // The barrel's piece on the right begins a radius, 200 mm, from the riser's axis, which
-        // stands 340 mm from the feed's.
+        // The barrel's gas face on the right lies a radius, 200 mm, less its sheet of 1.2 mm from
+        // the riser's axis, which stands 340 mm from the feed's; the plate's middle over that.
         const std::string section = pictures(one_page(), "picture section").at(0);
-        const std::string barrel = section.substr(section.find("data-c=\"barrel_temperature\""));
-        CHECK(contains(barrel.substr(0, 300), "x=\"540.0\""));
+        const std::string barrel = section.substr(section.rfind("data-c=\"barrel_temperature\""));
+        CHECK(contains(barrel.substr(0, 300), "x=\"538.8\""));
         CHECK(contains(section,
                        "data-c=\"plate_temperature\" data-n=\"plate\">\n<rect class=\"cell\" "
                        "data-i=\"0\" x=\"340.0\" y=\"-778.0\""));
@@ -147,5 +147,67 @@ TEST_SUITE("cli/report/web/report_page") {
         CHECK(filled("a {{b}} c {{d}}", part) == "a [b{{x}}] c [d{{x}}]");
         CHECK(filled("a {{b", part) == "a {{b");
         CHECK(filled("", part).empty());
+    }
+
+    TEST_CASE("how sure the verdict is stands under it when other days were computed") {
+        PageRun run = two_runs().front();
+        run.burn.likely = {100,
+                           83,
+                           50,
+                           {{"reserve_draw_min_pa", 0.04, 5.8, 6.9},
+                            {"plate_centre_max_c", 244, 306, 358},
+                            {"air_flow_mean_kg_s", 0.009, 0.011, 0.013}}};
+        const std::string page = report_page({&run, 1});
+        const std::size_t verdict = page.find("class=\"verdict");
+        const std::string head = page.substr(verdict, page.find("<table>") - verdict);
+        CHECK(
+            contains(head, "On 100 other days and fires it draws on 83; smoke comes back on 50."));
+        CHECK(contains(head, "from 0.0 to 6.9 Pa"));
+        CHECK(contains(head, "from 244 to 358 °C"));
+        CHECK(contains(page, "likely 9.0 g/s to 13.0 g/s"));
+        CHECK(contains(page, "An upright bar: where a line's peak"));
+        const auto bars = data_of(page)["runs"][0]["panels"]["plate"]["likely"];
+        REQUIRE(bars.size() == 1);
+        CHECK(bars.begin().value()[1] == 244);
+        CHECK(bars.begin().value()[2] == 358);
+        for (const std::string_view words : {"other days and fires", "likely 9", "upright bar"})
+            CHECK_FALSE(contains(one_page(), words));
+    }
+
+    TEST_CASE("what the builder noted lies as dots over the figures that show it") {
+        PageRun run = two_runs().front();
+        const std::size_t figures = run.panels.size();
+        add_log(run, read_burn_log("time_min,outlet_gas_temperature_c,wood_left,flue_gas_flow\n"
+                                   "2,80,1.5,\n6,,,0.01\n",
+                                   run.burn.results));
+        CHECK(run.panels.size() == figures);
+        add_log(run, read_burn_log("time_min,outlet_gas_temperature_c,ash_depth\n2,80,1.2\n",
+                                   run.burn.results));
+        CHECK(run.panels.size() == figures + 1);  // one that no figure showed
+        const std::string page = report_page({&run, 1});
+        CHECK(contains(page, "flue outlet, logged"));
+        const auto path = data_of(page)["runs"][0]["panels"]["path"];
+        CHECK(path["log"]["flue outlet"]["t"][0] == 2);
+        CHECK(path["log"]["flue outlet"]["v"][0] == 80);
+        CHECK(path["log"].size() == 1);
+        CHECK_FALSE(contains(one_page(), "flue outlet, logged"));
+    }
+
+    TEST_CASE("what is fitted, a bell and a bypass are drawn to scale") {
+        const ScratchFolder folder;
+        const auto section_of = [&](const std::string& stove, const std::string& more = "") {
+            run_program(folder, " burn $sources/data/stoves/" + stove +
+                                    ".toml --for 2min --quiet -o a.h5 " + more);
+            const PageRun run = page_run(read_result(folder / "a.h5"), "a");
+            return section_picture(run.stove, run.burn.results, run.hottest, "stove");
+        };
+        const std::string bell = section_of("workshop-bell");
+        CHECK(contains(bell, "<title>bell, "));
+        CHECK(contains(section_of("workshop-level-run", "--set schedule.bypass=open"),
+                       "<title>bypass</title>"));
+        const std::string kitchen = section_of("workshop-kitchen");
+        CHECK(contains(kitchen, "<title>pot, kettle</title>"));
+        CHECK(contains(kitchen, "<title>oven tube, bread</title>"));
+        CHECK(well_formed(bell.substr(0, bell.find("</svg>") + 6)));
     }
 }

@@ -1,4 +1,4 @@
-#include "cli/report/sheet/geometry.h"
+#include "cli/report/section/geometry.h"
 
 #include <algorithm>
 #include <cmath>

@@ -1,10 +1,9 @@
-#include "cli/report/summary_from.h"
+#include "cli/report/summary_entries.h"
 
 #include <doctest/doctest.h>
 
 #include <type_traits>
 
-#include "cli/report/summary_entries.h"
 #include "tests/cli/report/sample_run.h"
 
 using namespace drawwell;
@@ -60,7 +59,7 @@ Summary full_summary() {
 
 }  // namespace
 
-TEST_SUITE("cli/report/summary_from") {
+TEST_SUITE("cli/report/summary_entries") {
     TEST_CASE("a summary survives its entries, whether an answer is there or not") {
         check_same(sample_summary(), summary_from(figures_of(sample_summary())));
         check_same(Summary{}, summary_from(figures_of(Summary{})));
@@ -84,5 +83,25 @@ TEST_SUITE("cli/report/summary_from") {
     TEST_CASE("words that no answer has are left out") {
         CHECK_FALSE(summary_from({{}, {{"draw_limit", "weather"}}}).draw_limit);
         CHECK_FALSE(summary_from({{}, {{"before_lighting", "sideways"}}}).cold_start);
+    }
+
+    TEST_CASE("figures stand in the units of their keys") {
+        Summary summary;
+        summary.plate_rim_max = 473.15;
+        summary.exit_gas_max = 573.15;
+        summary.heat_to_room = 36.8e6;
+        summary.plate_pot = CookingTime{60, 120, 180, 240};
+        const SummaryFigures figures = figures_of(summary);
+        CHECK(figures.numbers.at("plate_rim_max_c") == doctest::Approx(200));
+        CHECK(figures.numbers.at("exit_gas_max_c") == doctest::Approx(300));
+        CHECK(figures.numbers.at("heat_to_room_mj") == doctest::Approx(36.8));
+        CHECK(figures.numbers.at("plate_pot_minutes_fry") == doctest::Approx(3));
+        for (const SummaryEntry& entry : summary_entries(summary)) {
+            const bool kelvin = entry.key.ends_with("_max_c") || entry.key.ends_with("_mean_c");
+            const auto* value = std::get_if<double>(&entry.value);
+            INFO(entry.key);
+            // Nothing at 0 K: -273.15 °C, or another that was set here.
+            if (kelvin && value) CHECK((*value < -273 || *value >= 200));
+        }
     }
 }
