@@ -10,30 +10,44 @@
 namespace drawwell {
 namespace {
 
-constexpr double told = 0.7;          // [deviations] left of what counts as told; our choice
-constexpr double strong = 3;          // [noises] that an input moves the whole log; our choice
+constexpr double told = 0.7;  // [deviations] left of what counts as told; our choice
+constexpr double strong = 3;  // [noises] that an input moves the whole log; our choice
+constexpr double least_step = 0.02, most_step = 0.25;  // [deviations] of differences; our choice
+constexpr double clock_step = 1;      // [s] of the same of the clock, which costs no burn
 constexpr double differs = 1.5;       // [noises] rms from which a sensor and the stove differ
 constexpr double most_linked = 0.98;  // correlation from reading to reading
-constexpr int most_rounds = 3;
+constexpr int most_rounds = 4;
+
+/// [deviations] to either side in which an input is tried at first.
+double first_step(const FitInput& input) {
+    return input.sort == FitInput::Sort::clock ? std::min(1.0, clock_step / input.spread) : 1;
+}
+
+/// [deviations] to either side for differences: what moves a reading by about its noise. More would
+/// be crooked, less would drown in the solver's error.
+double step_of(const FitInput& input, double effect, std::size_t readings) {
+    const double one_noise = std::sqrt(static_cast<double>(readings)) / std::max(effect, 1e-9);
+    return std::min(first_step(input), std::clamp(one_noise, least_step, most_step));
+}
 
 /// Slopes [input][row] by burns one deviation to either side; zero where neither can be.
-std::vector<Numbers> scan(const decltype(Inference::predict)& predict, std::size_t inputs,
-                          const Numbers& filed) {
+std::vector<Numbers> scan(const decltype(Inference::predict)& predict,
+                          const std::vector<FitInput>& inputs, const Numbers& filed) {
     std::vector<Numbers> points;
-    for (std::size_t k = 0; k < inputs; ++k)
-        for (const double by : {-1.0, 1.0}) {
-            points.emplace_back(inputs);
-            points.back()[k] = by;
+    for (std::size_t k = 0; k < inputs.size(); ++k)
+        for (const double side : {-1.0, 1.0}) {
+            points.emplace_back(inputs.size());
+            points.back()[k] = side * first_step(inputs[k]);
         }
     const std::vector<Numbers> rows = predict(points);
     std::vector<Numbers> slopes;
-    for (std::size_t k = 0; k < inputs; ++k) {
+    for (std::size_t k = 0; k < inputs.size(); ++k) {
         const Numbers& less = rows[2 * k].empty() ? filed : rows[2 * k];
         const Numbers& more = rows[2 * k + 1].empty() ? filed : rows[2 * k + 1];
-        const double span = (rows[2 * k].empty() ? 0 : 1) + (rows[2 * k + 1].empty() ? 0 : 1);
+        const double sides = (rows[2 * k].empty() ? 0 : 1) + (rows[2 * k + 1].empty() ? 0 : 1);
         Numbers& slope = slopes.emplace_back(filed.size());
-        for (std::size_t i = 0; span > 0 && i < slope.size(); ++i)
-            slope[i] = (more[i] - less[i]) / span;
+        for (std::size_t i = 0; sides > 0 && i < slope.size(); ++i)
+            slope[i] = (more[i] - less[i]) / (sides * first_step(inputs[k]));
     }
     return slopes;
 }
@@ -185,7 +199,7 @@ Match match_log(const MatchRequest& request, Journal& journal, const RowsWatch& 
         return model.predict(points);
     };
     const Numbers filed = model.as_filed();
-    const std::vector<Numbers> slopes = scan(predict, all.size(), filed);
+    const std::vector<Numbers> slopes = scan(predict, all, filed);
 
     Numbers of_sensor;
     for (const LoggedSensor& each : request.logged) of_sensor.push_back(each.sensor.noise.reading);
@@ -195,8 +209,10 @@ Match match_log(const MatchRequest& request, Journal& journal, const RowsWatch& 
     std::vector<std::size_t> fitted;
     Match match;
     for (std::size_t k = 0; k < all.size(); ++k) {
-        if (k < asked || effect(slopes[k], inference.noise) > strong) {
+        const double moves = effect(slopes[k], inference.noise);
+        if (k < asked || moves > strong) {
             fitted.push_back(k);
+            inference.step.push_back(step_of(all[k], moves, inference.measured.size()));
             inference.start_slope.push_back(slopes[k]);
         } else {
             inference.straight.push_back(slopes[k]);
@@ -225,7 +241,8 @@ Match match_log(const MatchRequest& request, Journal& journal, const RowsWatch& 
         for (std::size_t s = 0; s < of_sensor.size(); ++s) {
             const double counted = misfit_of(model, s, posterior.predicted).counted;
             steady = steady && std::abs(counted / of_sensor[s] - 1) < 0.1;
-            of_sensor[s] = counted;
+            // At first the search may have ended early: it begins again before noise is counted.
+            if (round > 0) of_sensor[s] = counted;
         }
         if (steady) break;
     }

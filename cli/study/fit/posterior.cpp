@@ -14,7 +14,6 @@ namespace {
 using Matrix = Eigen::MatrixXd;
 using Vector = Eigen::VectorXd;
 
-constexpr double aside = 0.25;         // [deviations] of the differences; burns are smooth to there
 constexpr double beyond = 1e4;         // [noises] of a residual where nothing can be computed
 constexpr double first_reach = 2;      // [deviations] of the first step
 constexpr double close_enough = 0.02;  // [-] of the sum of squares that a step may still gain
@@ -87,18 +86,19 @@ class Residuals : public Eigen::DenseFunctor<double> {
             slope.insert(slope.end(), inference_.straight.begin(), inference_.straight.end());
             return slope;
         }
-        const std::vector<Numbers> more = beside(x, aside);
+        const std::vector<Numbers> more = beside(x, 1);
         std::vector<Numbers> less(inference_.parameters);
         std::vector<std::size_t> missing;
         for (std::size_t k = 0; k < inference_.parameters; ++k)
             if (both || more[k].empty()) missing.push_back(k);
-        if (!missing.empty()) less = beside(x, -aside, missing);
+        if (!missing.empty()) less = beside(x, -1, missing);
         const Numbers middle = inference_.predict({own(x)}).front();
         std::vector<Numbers> slope;
         for (std::size_t k = 0; k < inference_.parameters; ++k) {
             const Numbers& low = less[k].empty() ? middle : less[k];
             const Numbers& high = more[k].empty() ? middle : more[k];
-            const double span = (less[k].empty() ? 0 : aside) + (more[k].empty() ? 0 : aside);
+            const double span =
+                ((less[k].empty() ? 0 : 1) + (more[k].empty() ? 0 : 1)) * inference_.step[k];
             slope.emplace_back(middle.size());
             for (std::size_t i = 0; span > 0 && i < middle.size(); ++i)
                 slope.back()[i] = (high[i] - low[i]) / span;
@@ -113,18 +113,18 @@ class Residuals : public Eigen::DenseFunctor<double> {
             if (x[index(k)] != (inference_.start.empty() ? 0 : inference_.start[k])) return false;
         return true;
     }
-    /// Rows with each parameter so far aside, others as they are.
-    std::vector<Numbers> beside(const Vector& x, double by) const {
+    /// Rows with each parameter a step aside (or to the other side), others as they are.
+    std::vector<Numbers> beside(const Vector& x, double side) const {
         std::vector<std::size_t> all(inference_.parameters);
         std::iota(all.begin(), all.end(), 0);
-        return beside(x, by, all);
+        return beside(x, side, all);
     }
-    std::vector<Numbers> beside(const Vector& x, double by,
+    std::vector<Numbers> beside(const Vector& x, double side,
                                 const std::vector<std::size_t>& which) const {
         std::vector<Numbers> points, rows(inference_.parameters);
         for (const std::size_t k : which) {
             points.push_back(own(x));
-            points.back()[k] += by;
+            points.back()[k] += side * inference_.step[k];
         }
         std::vector<Numbers> found = inference_.predict(points);
         for (std::size_t i = 0; i < which.size(); ++i) rows[which[i]] = std::move(found[i]);

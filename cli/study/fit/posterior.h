@@ -13,6 +13,7 @@ using Numbers = std::vector<double>;
 struct Inference {
     std::size_t parameters = 0;  // in which the model is not straight
     Numbers start;               // where to begin; empty: at zero
+    Numbers step;                // [deviations] to either side for differences, of each
     Numbers measured, noise;     // readings, and one standard deviation of each
     /// What the model reads at each of these points, more rows than readings allowed; empty where
     /// it can't be computed. May throw.
@@ -33,8 +34,8 @@ struct Posterior {
 };
 
 /// The most likely parameters (the smallest sum of squared residuals over noise and of squared
-/// parameters), by Levenberg and Marquardt, on one-sided differences a quarter of a deviation
-/// aside; and their covariance there, taken straight, by differences to both sides. InputError: it
+/// parameters), by Levenberg and Marquardt, on one-sided differences; and their covariance there,
+/// taken straight, by differences to both sides. InputError: it
 /// can't be computed at the start.
 Posterior infer(const Inference& inference);
 

@@ -18,6 +18,9 @@
 namespace drawwell {
 namespace {
 
+// [-] of a step, so that the solver's error does not drown what differs between burns; our choice.
+constexpr double most_tolerance = 1e-4;
+
 void set_off(const Variant& variant, Library& library, Stove& stove) {
     const std::vector<UncertainInput> inputs = uncertain_inputs(library, stove);
     for (const auto& [name, deviations] : variant.off) {
@@ -131,6 +134,7 @@ Tracks compute(const TrackPlan& plan, const Variant& variant, Journal& journal,
         Library library = plan.library;
         set_off(variant, library, stove);
         stove.burn.duration = plan.duration;
+        stove.burn.tolerance = std::min(stove.burn.tolerance, most_tolerance);
         if (!needs_reserve(plan.sensors)) stove.burn.reserve_every = 0;
         BurnWatch burn;
         burn.stop = watch.stop;

@@ -12,7 +12,7 @@ using namespace drawwell;
 
 namespace {
 
-const std::string coarse = " --set burn.refine=0.25 --set burn.tolerance=0.0005 ";
+const std::string coarse = " --set burn.refine=0.25 ";
 
 /// A folder with a stove and the log of it with drier wood, lit two minutes into the log.
 struct Logged {
@@ -74,7 +74,7 @@ TEST_SUITE("cli/commands/fit") {
         CHECK(run.err == "");
         CHECK(contains(run.out, "log.csv is matched"));
         CHECK(contains(run.out, "day.wood_moisture"));
-        CHECK(contains(run.out, "burn.tolerance, wood.moisture"));
+        CHECK(contains(run.out, "burn.refine, wood.moisture"));
         CHECK(contains(bytes_of(logged.folder / "left.svg"), "as filed"));
         const Stove stove = tests::read(bytes_of(logged.folder / "matched.toml"));
         CHECK(stove.wood_moisture_wet_basis > 0.10);

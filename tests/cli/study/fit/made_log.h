@@ -16,7 +16,7 @@ namespace drawwell::tests {
 inline Study cheap_study() {
     Study study;
     study.files = {{"small.toml", std::string(small_stove), {}}};
-    study.sets = overrides({"burn.refine=0.25", "burn.tolerance=0.0005"});
+    study.sets = overrides({"burn.refine=0.25"});
     study.variants = {Variant{}};
     return study;
 }

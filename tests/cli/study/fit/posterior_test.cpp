@@ -16,6 +16,7 @@ Inference straight_model(const std::vector<Numbers>& slope, const Numbers& measu
                          const Numbers& noise) {
     Inference inference;
     inference.parameters = slope.size();
+    inference.step.assign(slope.size(), 0.25);
     inference.measured = measured;
     inference.noise = noise;
     inference.predict = [slope](const std::vector<Numbers>& points) {
