@@ -9,6 +9,7 @@
 #include "cli/commands/explain_command.h"
 #include "cli/commands/export_command.h"
 #include "cli/commands/find_command.h"
+#include "cli/commands/fit_command.h"
 #include "cli/commands/help_formatter.h"
 #include "cli/commands/list_command.h"
 #include "cli/commands/new_command.h"
@@ -40,6 +41,7 @@ int run(int argc, char** argv) {
     add_compare_command(app);
     add_find_command(app);
     add_explain_command(app);
+    add_fit_command(app);
     add_draw_command(app);
     add_sheet_command(app);
     add_report_command(app);

@@ -14,6 +14,7 @@
 #include "cli/read/read_library.h"
 #include "cli/report/page_writer.h"
 #include "cli/study/find_value.h"
+#include "cli/study/input_words.h"
 #include "cli/study/shifts.h"
 #include "solver/errors.h"
 

@@ -13,6 +13,7 @@ constexpr double pound = 0.45359237;  // [kg] exact, the same
 constexpr double btu = 1055.056;      // [J] international table, rounded
 constexpr double water_inch =
     249.089;  // [Pa] conventional inch of water, from memory of NIST SP 811
+constexpr double water_millimetre = 9.80665;  // [Pa] conventional, the same
 constexpr double degree = constants::pi / 180.0;
 
 constexpr std::array units{
@@ -69,6 +70,10 @@ constexpr std::array units{
     Unit{"kPa", pressure, 1000},
     Unit{"mbar", pressure, 100},
     Unit{"inH2O", pressure, water_inch},
+    Unit{"mmH2O", pressure, water_millimetre},
+    Unit{"inWC", pressure, water_inch, 0, false},
+    Unit{"mmWC", pressure, water_millimetre, 0, false},
+    Unit{"mm WC", pressure, water_millimetre, 0, false},
     Unit{"m/s", speed, 1},
     Unit{"km/h", speed, 1.0 / 3.6},
     Unit{"mph", speed, 5280 * 12 * inch / 3600},

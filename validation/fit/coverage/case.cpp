@@ -1,0 +1,146 @@
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <cmath>
+#include <filesystem>
+#include <string>
+
+#include "cli/read/read_library.h"
+#include "tests/cli/scratch_folder.h"
+#include "tests/cli/study/fit/made_log.h"
+#include "validation/compare.h"
+
+using namespace drawwell;
+using namespace drawwell::tests;
+
+namespace {
+
+constexpr auto name = "fit/coverage";
+constexpr int truths = 100;
+constexpr double until = 900;  // [s]
+// Of 100 intervals that each hold 95 times of 100, 90 to 99 do in 96 of 100 worlds.
+constexpr double fewest = 90, most = 99;
+
+struct Asked {
+    std::vector<FitInput> inputs;  // fitted, without the clock
+    FitInput clock = parse_clock_offset("3min+-1min");
+};
+
+Asked asked_of(const Study& study, const Library& library) {
+    const Stove stove = stove_of(study, 0, library);
+    Asked asked;
+    for (const char* input : {"fuel_bed.surface_rate", "day.wood_moisture", "day.outdoor"})
+        asked.inputs.push_back(parse_fit_input(input, stove, library));
+    return asked;
+}
+
+/// How often the intervals hold, and how wide they are, by input.
+struct Tally {
+    std::vector<std::string> names;
+    std::vector<int> held;
+    Numbers left;  // summed
+    int computed = 0, misfits = 0;
+
+    void take(const Match& match, const Numbers& deviations) {
+        held.resize(match.inputs.size());
+        left.resize(match.inputs.size());
+        names.clear();
+        for (std::size_t k = 0; k < match.inputs.size(); ++k) {
+            const MatchedInput& each = match.inputs[k];
+            names.push_back(each.input.name);
+            left[k] += each.deviation;
+            held[k] += std::abs(each.estimate - deviations[k]) <= half_interval * each.deviation;
+        }
+        ++computed;
+        for (const MatchedSensor& sensor : match.sensors)
+            if (sensor.counted > sensor.sensor.noise.reading) {
+                ++misfits;
+                break;
+            }
+    }
+
+    void tell(const std::string& what, const std::vector<std::string>& identifiable) const {
+        for (std::size_t k = 0; k < names.size(); ++k) {
+            const double share = 100.0 * held[k] / computed, width = left[k] / computed;
+            // By how far the count is outside what chance allows.
+            compare({name, row_name(what, names[k], share), outside(share), 0});
+            const bool told =
+                std::find(identifiable.begin(), identifiable.end(), names[k]) != identifiable.end();
+            const Comparison wide{name, what + ": " + names[k] + ", width left of one [-]", width,
+                                  0.5};
+            if (told)
+                compare(wide);
+            else
+                show(wide);
+        }
+    }
+
+    static double outside(double share) { return std::max({fewest - share, share - most, 0.0}); }
+    static std::string row_name(const std::string& what, const std::string& input, double share) {
+        return what + ": " + input + " held in " + std::to_string(std::lround(share)) +
+               " of 100, how far out of 90-99";
+    }
+};
+
+}  // namespace
+
+TEST_SUITE("heavy") {
+    TEST_CASE("intervals of a match hold as often as they say, all else known") {
+        const Study study = cheap_study();
+        const Library library = read_library();
+        const Asked asked = asked_of(study, library);
+        std::vector<FitInput> all = asked.inputs;
+        all.push_back(asked.clock);
+        std::mt19937_64 random(20261126);
+        Tally tally;
+        for (int truth = 0; truth < truths; ++truth) {
+            const Numbers deviations = drawn(all.size(), random);
+            const auto logged =
+                made_log(study, library, usual_sensors(), variant_of(all, deviations),
+                         asked.clock.value(deviations.back()), until, random);
+            Journal none;
+            tally.take(match_log({study, library, logged, asked.inputs, asked.clock, true}, none),
+                       deviations);
+        }
+        tally.tell("all else known", {"fuel_bed.surface_rate", "clock"});
+        show({name, "all else known: logs of 100 that seemed to differ by more than noise",
+              double(tally.misfits), 5});
+    }
+
+    TEST_CASE("intervals of a match hold as often as they say, all else as uncertain as it is") {
+        const Study study = cheap_study();
+        const Library library = read_library();
+        const Asked asked = asked_of(study, library);
+        std::vector<FitInput> all = asked.inputs;
+        all.push_back(asked.clock);
+        const std::size_t fitted = all.size();
+        for (const FitInput& each : uncertain_fit_inputs(stove_of(study, 0, library), library)) {
+            const bool known = std::any_of(all.begin(), all.end(), [&](const FitInput& other) {
+                return other.name == each.name;
+            });
+            if (!known) all.push_back(each);
+        }
+        std::mt19937_64 random(20261127);
+        Tally tally;
+        const ScratchFolder folder;  // the burns about the file's figures serve all truths
+        const auto kept = folder / "kept.rows.jsonl", used = folder / "used.rows.jsonl";
+        for (int truth = 0; truth < truths; ++truth) {
+            const Numbers deviations = drawn(all.size(), random);
+            const auto logged =
+                made_log(study, library, usual_sensors(), variant_of(all, deviations),
+                         asked.clock.value(deviations[fitted - 1]), until, random);
+            if (truth > 0) std::filesystem::copy_file(kept, used);
+            {
+                Journal journal(used);
+                tally.take(
+                    match_log({study, library, logged, asked.inputs, asked.clock, false}, journal),
+                    deviations);
+            }
+            if (truth == 0) std::filesystem::copy_file(used, kept);
+            std::filesystem::remove(used);
+        }
+        tally.tell("all else uncertain", {"clock"});
+        show({name, "all else uncertain: logs of 100 that seemed to differ by more than noise",
+              double(tally.misfits), 5});
+    }
+}
