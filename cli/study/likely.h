@@ -6,8 +6,8 @@
 #include <string_view>
 #include <vector>
 
-#include "cli/report/page_writer.h"
 #include "cli/report/likely_ranges.h"
+#include "cli/report/page_writer.h"
 #include "cli/study/headline.h"
 #include "cli/study/run_rows.h"
 
