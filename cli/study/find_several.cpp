@@ -89,6 +89,7 @@ class Searching {
 
     void look_at(const std::vector<Point>& shares) {
         std::vector<Point> points;
+        points.reserve(shares.size());
         for (const Point& share : shares) points.push_back(values_at(share));
         std::vector<Row> rows = rows_at_(points);
         for (std::size_t i = 0; i < rows.size(); ++i) {
