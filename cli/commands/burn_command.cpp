@@ -22,6 +22,7 @@
 #include "cli/report/write_csv.h"
 #include "cli/report/write_hdf5.h"
 #include "cli/study/likely.h"
+#include "cli/study/likely_bands.h"
 #include "models/burn.h"
 #include "solver/errors.h"
 
@@ -91,9 +92,18 @@ BurnOutcome compute(const RequestedStove& requested, const SavedState* from, boo
     return run_burn(requested.stove, requested.library, run.watch(), from);
 }
 
+/// Keeps the series of other days beside the result until the burn is told.
+struct DaySeries {
+    explicit DaySeries(fs::path result) : store(result.replace_extension(".days")) {}
+    ~DaySeries() { store.remove(); }
+    DaySeries(const DaySeries&) = delete;
+    DaySeries& operator=(const DaySeries&) = delete;
+    SeriesStore store;
+};
+
 /// The same stove on other days and fires.
 std::vector<Row> likely_days(const BurnOptions& options, const std::vector<Override>& duration,
-                             const RequestedStove& requested) {
+                             const RequestedStove& requested, SeriesStore& series) {
     if (options.days == 0) return {};
     if (!options.start.empty())
         throw InputError("--likely begins cold: leave out --start-from, or --likely");
@@ -108,7 +118,7 @@ std::vector<Row> likely_days(const BurnOptions& options, const std::vector<Overr
     study.days = options.days;
     study.seed = options.seed;
     Journal none;
-    return compute_rows(study, requested.library, none, study_options);
+    return compute_rows(study, requested.library, none, study_options, nullptr, &series);
 }
 
 void burn(const BurnOptions& options) {
@@ -153,10 +163,13 @@ void burn(const BurnOptions& options) {
         if (targets.report) write_report(*targets.report, {targets.result.string()});
     };
     report();
-    const std::vector<Row> days = likely_days(options, duration, requested);
+    DaySeries series(targets.result);
+    const std::vector<Row> days = likely_days(options, duration, requested, series.store);
     if (!days.empty()) {
+        LikelyRanges likely = likely_ranges(days);
+        add_bands(likely, days, series.store);
         write_hdf5(targets.result, outcome.results, outcome.summary, record, &outcome.end_state,
-                   likely_ranges(days));
+                   likely);
         report();
     }
     if (options.json && days.empty())

@@ -4,6 +4,8 @@
 #include <string_view>
 #include <vector>
 
+#include "solver/results.h"
+
 namespace drawwell {
 
 /// What an answer likely is over days and fires, in the unit at the end of its name.
@@ -18,6 +20,9 @@ struct LikelyRanges {
     std::size_t days = 0;
     std::size_t draws_on = 0, smoke_on = 0;  // of them
     std::vector<LikelyFigure> figures = {};
+    /// Of some columns, moment by moment, what 5 % and 95 % of the days lie below, at the burn's
+    /// own instants and named as in it, one value an instant: the first cell's. Empty: not kept.
+    Results low = {}, high = {};
 
     const LikelyFigure* find(std::string_view answer) const;
 };

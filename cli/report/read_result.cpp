@@ -94,16 +94,16 @@ void read_column(Results& results, const H5::DataSet& data, const std::string& n
     results.columns.push_back(std::move(column));
 }
 
-Results read_columns(const H5::H5File& file) {
+Results read_columns(const H5::Group& from) {
     Results results;
-    for (hsize_t i = 0; i < file.getNumObjs(); ++i) {
+    for (hsize_t i = 0; i < from.getNumObjs(); ++i) {
         // In the order they were written, which is that of `list columns`.
         std::array<char, 256> name{};
         check_hdf5(
-            static_cast<int>(H5Lget_name_by_idx(file.getId(), ".", H5_INDEX_CRT_ORDER, H5_ITER_INC,
+            static_cast<int>(H5Lget_name_by_idx(from.getId(), ".", H5_INDEX_CRT_ORDER, H5_ITER_INC,
                                                 i, name.data(), name.size(), H5P_DEFAULT)));
-        if (file.childObjType(name.data()) == H5O_TYPE_DATASET)
-            read_column(results, file.openDataSet(name.data()), name.data());
+        if (from.childObjType(name.data()) == H5O_TYPE_DATASET)
+            read_column(results, from.openDataSet(name.data()), name.data());
     }
     for (const Column& column : results.columns)
         require(column.values.size() == results.time.size() * column.width);
@@ -147,6 +147,10 @@ LikelyRanges read_likely(const H5::Group& group) {
         likely.figures.push_back({answer, number_of(group, answer + "_low"), number_of(group, name),
                                   number_of(group, answer + "_high")});
     }
+    if (!group.nameExists("low")) return likely;
+    likely.low = read_columns(group.openGroup("low"));
+    likely.high = read_columns(group.openGroup("high"));
+    require(likely.low.time == likely.high.time);
     return likely;
 }
 

@@ -121,6 +121,10 @@ void write_likely(H5::H5File& file, const LikelyRanges& likely) {
         write_attribute(group, figure.answer + "_median", figure.median);
         write_attribute(group, figure.answer + "_high", figure.high);
     }
+    if (likely.low.columns.empty()) return;
+    H5::Group low = create_group(file, "likely/low"), high = create_group(file, "likely/high");
+    write_columns(low, likely.low);
+    write_columns(high, likely.high);
 }
 
 void write_record(H5::H5File& file, const RunRecord& record, double wall_clock) {

@@ -13,14 +13,6 @@
 namespace drawwell {
 namespace {
 
-/// Value below which a share of them lies; sorted, not empty.
-double quantile_of(const std::vector<double>& sorted, double share) {
-    const double place = share * static_cast<double>(sorted.size() - 1);
-    const auto below = static_cast<std::size_t>(place);
-    const std::size_t above = std::min(below + 1, sorted.size() - 1);
-    return sorted[below] + (place - std::floor(place)) * (sorted[above] - sorted[below]);
-}
-
 Row median_row(std::span<const Row> days) {
     Row median;
     median.done = std::all_of(days.begin(), days.end(), [](const Row& row) { return row.done; });
@@ -50,6 +42,13 @@ Row median_row(std::span<const Row> days) {
 }
 
 }  // namespace
+
+double quantile_of(const std::vector<double>& sorted, double share) {
+    const double place = share * static_cast<double>(sorted.size() - 1);
+    const auto below = static_cast<std::size_t>(place);
+    const std::size_t above = std::min(below + 1, sorted.size() - 1);
+    return sorted[below] + (place - std::floor(place)) * (sorted[above] - sorted[below]);
+}
 
 LikelyRange likely_range(std::span<const Row> days, std::string_view answer) {
     std::vector<double> values;

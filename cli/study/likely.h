@@ -19,8 +19,10 @@ struct LikelyRange {
     std::size_t days = 0;                  // that have the answer
 };
 
-/// The range of an answer over rows; days 0: none of them has it. Between two of the sorted values
-/// it is linear.
+/// Value below which a share [-] of them lies, linear between two; sorted, not empty.
+double quantile_of(const std::vector<double>& sorted, double share);
+
+/// The range of an answer over rows; days 0: none of them has it.
 LikelyRange likely_range(std::span<const Row> days, std::string_view answer);
 
 /// Days of those rows on which something holds, `draws`.

@@ -5,6 +5,7 @@
 #include <string_view>
 
 #include "cli/read/units.h"
+#include "cli/report/shown_unit.h"
 
 namespace drawwell {
 namespace {
@@ -55,6 +56,17 @@ std::optional<LikelyBar> likely_bar(const PageRun& run, const ShownSeries& serie
     if (!figure) return {};
     return LikelyBar{to_minutes(burn.results.time[highest(series.values)]), figure->low,
                      figure->high};
+}
+
+std::optional<LikelyBand> likely_band(const PageRun& run, const ShownSeries& series) {
+    const LikelyRanges& likely = run.burn.likely;
+    const Column *low = likely.low.find(series.column), *high = likely.high.find(series.column);
+    if (series.cell != 0 || !low || !high || likely.low.time != run.burn.results.time) return {};
+    const ShownUnit unit = shown_unit(low->unit);
+    LikelyBand band;
+    for (const double value : low->values) band.low.push_back(unit.from_si(value));
+    for (const double value : high->values) band.high.push_back(unit.from_si(value));
+    return band;
 }
 
 }  // namespace drawwell

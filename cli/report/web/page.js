@@ -54,6 +54,7 @@
       panel.labels.forEach((label, n) => {
         if (own.s[label]) lines.push({ label, n, r, times: own.t, values: own.s[label],
           bar: !difference && own.likely && own.likely[label],
+          band: !difference && own.band && own.band[label],
           name: data.runs.length > 1 ? label + ", " + run.name : label });
         const log = !difference && own.log && own.log[label];
         if (log) lines.push({ label, n, r, times: log.t, values: log.v, dots: true,
@@ -92,15 +93,16 @@
         : { color: colour(line.n), strokePattern: dashes[line.r] || (line.n > 5 ? dashes[1] : null) };
     return series;
   }
-  /// As high as the bars, where they are higher than the lines.
+  /// As high as bars and bands, where they are higher than the lines.
   function reach(lines) {
-    const most = Math.max(-Infinity, ...lines.filter((line) => line.bar).map((line) => line.bar[2]));
+    const most = Math.max(-Infinity, ...lines.filter((line) => line.bar).map((line) => line.bar[2]),
+      ...lines.filter((line) => line.band).flatMap((line) => line.band.high.filter((value) => value !== null)));
     const own = Math.max(-Infinity, ...lines.flatMap((line) => line.values.filter((value) => value !== null)));
     return most > own ? [null, most * 1.05] : null;
   }
   const theme = () => ({ axisLineColor: variable("--soft"), gridLineColor: variable("--grid") });
 
-  const bars = {};  // of each panel, lines with where their peak likely lies
+  const bars = {}, bands = {};  // of each panel, lines with where their peak, and they, likely lie
   function underlay(panel) {
     const levels = panel.id === "air" ? [1] : panel.id === "plate" ? [60, 120, 175, 230] : [];
     return (canvas, area, graph) => {
@@ -108,6 +110,16 @@
       canvas.beginPath();
       canvas.rect(area.x, area.y, area.w, area.h);
       canvas.clip();
+      for (const line of bands[panel.id]) {
+        const edge = (values) => line.times.map((t, i) => [t, values[i]]).filter((at) => at[1] !== null)
+          .map((at) => [graph.toDomXCoord(at[0]), graph.toDomYCoord(at[1])]);
+        canvas.fillStyle = colour(line.n);
+        canvas.globalAlpha = 0.2;
+        canvas.beginPath();
+        for (const at of edge(line.band.high).concat(edge(line.band.low).reverse())) canvas.lineTo(at[0], at[1]);
+        canvas.fill();
+        canvas.globalAlpha = 1;
+      }
       canvas.lineWidth = 3;
       for (const line of bars[panel.id]) {
         const x = graph.toDomXCoord(line.bar[0]), [low, high] = [line.bar[1], line.bar[2]].map((y) => graph.toDomYCoord(y));
@@ -224,6 +236,7 @@
     if (!box || !made.lines.length) return;
     const entry = { panel, box, ...made };
     bars[panel.id] = made.lines.filter((line) => line.bar);
+    bands[panel.id] = made.lines.filter((line) => line.band);
     // Touch is left to the page, or a finger could not scroll past; see `touch` below.
     const model = Object.assign({}, Dygraph.defaultInteractionModel);
     for (const name of ["touchstart", "touchmove", "touchend"]) delete model[name];
@@ -374,6 +387,7 @@
     for (const entry of graphs) {
       Object.assign(entry, table(entry.panel, difference.checked));
       bars[entry.panel.id] = entry.lines.filter((line) => line.bar);
+      bands[entry.panel.id] = entry.lines.filter((line) => line.band);
       entry.graph.updateOptions({ file: entry.rows, labels: ["minutes"].concat(entry.lines.map((line) => line.name)),
         series: styles(entry.lines), visibility: entry.lines.map(() => true), valueRange: reach(entry.lines) });
       fillKey(entry);

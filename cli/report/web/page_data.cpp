@@ -63,6 +63,14 @@ Json panel_data(const PageRun& run, const PagePanel& panel, std::size_t most) {
         if (const auto bar = likely_bar(run, series))
             data["likely"][series.label] = {number(bar->minutes), number(bar->low),
                                             number(bar->high)};
+        if (const auto band = likely_band(run, series)) {
+            Json &low = data["band"][series.label]["low"],
+                 &high = data["band"][series.label]["high"];
+            for (const std::size_t row : rows) {
+                low.push_back(number(band->low[row]));
+                high.push_back(number(band->high[row]));
+            }
+        }
         if (const LoggedColumn* log = logged(run, series))
             data["log"][series.label] =
                 log_data(*log, shown_unit(run.burn.results.find(log->column)->unit));

@@ -39,6 +39,13 @@ void add_lines(std::vector<FigureLine>& lines, std::vector<std::string>& labels,
         lines.push_back(std::move(line));
         if (const auto bar = likely_bar(run, series))
             lines.push_back({"", {{bar->minutes, bar->low}, {bar->minutes, bar->high}}, style});
+        if (const auto band = likely_band(run, series))
+            for (const auto* side : {&band->low, &band->high}) {
+                FigureLine edge{"", {}, {style.colour, true}};
+                for (const std::size_t row : rows)
+                    edge.points.push_back({to_minutes(time[row]), (*side)[row]});
+                lines.push_back(std::move(edge));
+            }
         const LoggedColumn* log = logged(run, series);
         if (!log) continue;
         const ShownUnit unit = shown_unit(run.burn.results.find(log->column)->unit);
@@ -49,15 +56,21 @@ void add_lines(std::vector<FigureLine>& lines, std::vector<std::string>& labels,
     }
 }
 
-/// What the bars of a figure mean; nothing where it has none.
-std::string_view bars_note(const PageRun& run, const PagePanel& panel) {
+/// What the bars and bands of a figure mean; nothing where it has none.
+std::string likely_note(const PageRun& run, const PagePanel& panel) {
     const std::vector<ShownSeries>& all = panel.shown.series;
-    const bool any = std::any_of(all.begin(), all.end(), [&](const ShownSeries& series) {
-        return likely_bar(run, series).has_value();
-    });
-    return any ? " An upright bar: where a line's peak, or the weakest spare draw, lies on nine "
-                 "days of ten."
-               : "";
+    std::string note;
+    if (std::any_of(all.begin(), all.end(),
+                    [&](const ShownSeries& line) { return likely_bar(run, line).has_value(); }))
+        note +=
+            " An upright bar: where a line's peak, or the weakest spare draw, lies on nine "
+            "days of ten.";
+    if (std::any_of(all.begin(), all.end(),
+                    [&](const ShownSeries& line) { return likely_band(run, line).has_value(); }))
+        note +=
+            " A shaded band, on paper its two edges: where the line lies on nine days of ten, "
+            "moment by moment.";
+    return note;
 }
 
 std::string still_svg(std::span<const PageRun> runs, const PagePanel& first) {
@@ -94,7 +107,7 @@ std::string figures_html(std::span<const PageRun> runs) {
                 "<div class=\"still\">{4}</div></figure>\n",
                 panel.id, escaped(panel.shown.title),
                 panel.shown.unit.empty() ? "" : ", " + panel.shown.unit, escaped(panel.note),
-                still_svg(runs, panel), bars_note(run, panel));
+                still_svg(runs, panel), likely_note(run, panel));
         }
     return html;
 }

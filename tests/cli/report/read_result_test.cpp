@@ -109,8 +109,11 @@ TEST_SUITE("cli/report/read_result") {
         const ScratchFolder folder;
         write_hdf5(folder / "run.h5", sample_results(), sample_summary(), sample_record());
         CHECK(read_result(folder / "run.h5").likely.days == 0);
-        const LikelyRanges likely{
+        LikelyRanges likely{
             40, 33, 5, {{"plate_centre_max_c", 244, 306, 358}, {"smoke_back_s", 0, 0, 90}}};
+        likely.low.time = likely.high.time = sample_results().time;
+        likely.low.columns = {{"spare_draw", "Pa", "spare draw", "", 1, {1, 2, 3}}};
+        likely.high.columns = {{"spare_draw", "Pa", "spare draw", "", 1, {7, 8, 9}}};
         write_hdf5(folder / "run.h5", sample_results(), sample_summary(), sample_record(), nullptr,
                    likely);
         const LikelyRanges read = read_result(folder / "run.h5").likely;
@@ -122,6 +125,11 @@ TEST_SUITE("cli/report/read_result") {
         CHECK(read.find("plate_centre_max_c")->median == 306);
         CHECK(read.find("plate_centre_max_c")->high == 358);
         CHECK(read.find("smoke_back_s")->high == 90);
+        CHECK(read.low.time == sample_results().time);
+        REQUIRE(read.low.find("spare_draw"));
+        CHECK(read.low.find("spare_draw")->values == std::vector<double>{1, 2, 3});
+        REQUIRE(read.high.find("spare_draw"));
+        CHECK(read.high.find("spare_draw")->values == std::vector<double>{7, 8, 9});
         CHECK_FALSE(read.find("exit_gas_mean_c"));
     }
 }

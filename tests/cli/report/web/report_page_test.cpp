@@ -157,6 +157,11 @@ TEST_SUITE("cli/report/web/report_page") {
                            {{"reserve_draw_min_pa", 0.04, 5.8, 6.9},
                             {"plate_centre_max_c", 244, 306, 358},
                             {"air_flow_mean_kg_s", 0.009, 0.011, 0.013}}};
+        run.burn.likely.low.time = run.burn.likely.high.time = run.burn.results.time;
+        const std::vector<double> cold(run.burn.results.time.size(), 283.15),
+            hot(cold.size(), 473.15);
+        run.burn.likely.low.columns = {{"plate_temperature", "K", "plate", "", 1, cold}};
+        run.burn.likely.high.columns = {{"plate_temperature", "K", "plate", "", 1, hot}};
         const std::string page = report_page({&run, 1});
         const std::size_t verdict = page.find("class=\"verdict");
         const std::string head = page.substr(verdict, page.find("<table>") - verdict);
@@ -170,7 +175,15 @@ TEST_SUITE("cli/report/web/report_page") {
         REQUIRE(bars.size() == 1);
         CHECK(bars.begin().value()[1] == 244);
         CHECK(bars.begin().value()[2] == 358);
-        for (const std::string_view words : {"other days and fires", "likely 9", "upright bar"})
+        const auto bands = data_of(page)["runs"][0]["panels"]["plate"]["band"];
+        REQUIRE(bands.size() == 1);
+        CHECK(bands.begin().value()["low"].front() == 10);
+        CHECK(bands.begin().value()["high"].back() == 200);
+        CHECK(bands.begin().value()["low"].size() ==
+              data_of(page)["runs"][0]["panels"]["plate"]["t"].size());
+        CHECK(contains(page, "A shaded band"));
+        for (const std::string_view words :
+             {"other days and fires", "likely 9", "upright bar", "shaded band"})
             CHECK_FALSE(contains(one_page(), words));
     }
 
