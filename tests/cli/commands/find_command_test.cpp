@@ -3,7 +3,6 @@
 #include <doctest/doctest.h>
 
 #include <nlohmann/json.hpp>
-#include <regex>
 
 #include "tests/cli/run_program.h"
 #include "tests/near.h"
@@ -23,9 +22,14 @@ ProgramRun find(const ScratchFolder& folder, const std::string& arguments) {
 
 /// The figure [mm] that stands behind a key.
 double told(const ProgramRun& run, const std::string& key) {
-    std::smatch match;
-    const std::regex figure(key + "[ =]+([0-9.]+) mm");
-    return std::regex_search(run.out, match, figure) ? std::stod(match[1]) : 0;
+    for (std::size_t at = run.out.find(key); at != std::string::npos;
+         at = run.out.find(key, at + 1)) {
+        const std::size_t figure = run.out.find_first_not_of(" =", at + key.size());
+        const std::size_t end = run.out.find_first_not_of("0123456789.", figure);
+        if (end > figure && end != std::string::npos && run.out.compare(end, 3, " mm") == 0)
+            return std::stod(run.out.substr(figure));
+    }
+    return 0;
 }
 
 double gas_at(const ScratchFolder& folder, double bore, double top) {

@@ -2,8 +2,8 @@
 
 #include <doctest/doctest.h>
 
+#include <cstdio>
 #include <fstream>
-#include <regex>
 
 #include "cli/report/chart.h"
 #include "tests/cli/scratch_folder.h"
@@ -58,13 +58,16 @@ TEST_SUITE("cli/study/tornado") {
         const std::string svg = tornado_svg(
             "all", {tornado_of(some(), plate(300), headline_of("plate_centre_max_c"), false, 8)});
         std::vector<double> from, width;
-        const std::regex bar(
-            "<rect x=\"([0-9.]+)\" y=\"([0-9.]+)\" width=\"([0-9.]+)\" height=\"8\" "
-            "fill=\"#(2a6fb0|c4611a)\"");
-        for (std::sregex_iterator it(svg.begin(), svg.end(), bar), end; it != end; ++it) {
-            if (std::stod((*it)[2]) < 64) continue;  // the key to the colours
-            from.push_back(std::stod((*it)[1]));
-            width.push_back(std::stod((*it)[3]));
+        for (std::size_t at = svg.find("<rect "); at != std::string::npos;
+             at = svg.find("<rect ", at + 1)) {
+            double x = 0, y = 0, across = 0;
+            const int read = std::sscanf(svg.c_str() + at,
+                                         "<rect x=\"%lf\" y=\"%lf\" width=\"%lf\" height=\"8\"", &x,
+                                         &y, &across);
+            if (read != 3 || y < 64) continue;  // y < 64: the key to the colours
+            if (svg.compare(svg.find("height=", at), 10, "height=\"8\"") != 0) continue;
+            from.push_back(x);
+            width.push_back(across);
         }
         REQUIRE(width.size() == 5);
         // Pixels are written to a tenth.
