@@ -15,9 +15,9 @@ constexpr double first_step = 0.2;    // [s] after a stop
 constexpr double branch_step = 0.05;  // [s] to which a change of branch is located
 constexpr double turn_step = 3;       // [s] to which a change of a flow's direction is
 constexpr double least_scale_of_fuel = 1e-9;
-// [Pa] of imbalance for a tolerance: where a stove draws 5 Pa, two and a half times it in flow,
-// since losses grow as its square; a step feels that less than its own error.
-constexpr double balanced_per_tolerance = 25, best_balanced = 1e-7;
+// [Pa] of imbalance for a tolerance: where a stove draws 5 Pa, half of it in flow, since losses
+// grow as its square.
+constexpr double balanced_per_tolerance = 5, best_balanced = 1e-7;
 
 struct Stopped {};
 

@@ -64,12 +64,12 @@ Json panel_data(const PageRun& run, const PagePanel& panel, std::size_t most) {
             data["likely"][series.label] = {number(bar->minutes), number(bar->low),
                                             number(bar->high)};
         if (const auto band = likely_band(run, series)) {
-            Json &low = data["band"][series.label]["low"],
-                 &high = data["band"][series.label]["high"];
+            Json low = Json::array(), high = Json::array();
             for (const std::size_t row : rows) {
                 low.push_back(number(band->low[row]));
                 high.push_back(number(band->high[row]));
             }
+            data["band"][series.label] = {{"low", low}, {"high", high}};
         }
         if (const LoggedColumn* log = logged(run, series))
             data["log"][series.label] =

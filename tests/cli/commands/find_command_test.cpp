@@ -85,7 +85,7 @@ TEST_SUITE("cli/commands/find") {
         CHECK(gas_at(folder, bore, top) == near(200, 0.01));
         CHECK(top < 1000);
         CHECK(bore < 100);
-        CHECK(contains(run.out, "riser_gas_max_c moves with"));
+        CHECK(contains(run.out, "riser_gas_max moves with"));
         CHECK(contains(run.out, "0 of 3 days"));
     }
 

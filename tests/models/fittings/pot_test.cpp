@@ -171,8 +171,8 @@ TEST_SUITE("models/fittings/pot") {
         const auto& told = outcome.summary.fittings;
         REQUIRE(told.size() == 5);
         REQUIRE(told[3].value);
-        // Samples each half minute, and a gauge good to some thousandths.
-        CHECK(*told[1].value == near(0.4, 0.02));
+        // Summed from samples each half minute, over an end that comes at once.
+        CHECK(*told[1].value == near(0.4, 0.04));
         CHECK(*told[0].value < *told[3].value);
         CHECK(*told[4].value > 373 + 30);
         const auto& left = outcome.results.find("pot_water")->values;

@@ -85,7 +85,7 @@ struct Tally {
 }  // namespace
 
 TEST_SUITE("heavy") {
-    TEST_CASE("intervals of a match hold as often as they say, all else known") {
+    TEST_CASE("intervals of a match hold as often as they say where all else is known") {
         const Study study = cheap_study();
         const Library library = read_library();
         const Asked asked = asked_of(study, library);
@@ -107,7 +107,7 @@ TEST_SUITE("heavy") {
               double(tally.misfits), 5});
     }
 
-    TEST_CASE("intervals of a match hold as often as they say, all else as uncertain as it is") {
+    TEST_CASE("intervals of a match hold as often as they say where all else is uncertain too") {
         const Study study = cheap_study();
         const Library library = read_library();
         const Asked asked = asked_of(study, library);

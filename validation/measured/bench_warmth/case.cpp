@@ -31,7 +31,7 @@ std::vector<double> figures(const std::string& cover, const Library& library) {
 
 TEST_SUITE("heavy") {
     TEST_CASE(
-        "gas behind a mass bench is as warm as a builder read, at first and half a day later") {
+        "gas behind a mass bench is as warm as a builder read at first and half a day later") {
         const auto open =
             with_spread([](const Library& library) { return figures("off", library); });
         const auto covered = with_spread([](const Library& library) {

@@ -52,7 +52,7 @@ std::vector<double> figures(const Library& library) {
 
 TEST_SUITE("heavy") {
     TEST_CASE(
-        "without a rising flue the draw fades as the drum warms, and six feet of flue cure it") {
+        "without a rising flue the draw fades as the drum warms and six feet of flue cure it") {
         const auto found = with_spread(figures);
         compare_band({name, "level flue, air after an hour over the first [-]", 0, 0.8, found[0]});
         compare_band(

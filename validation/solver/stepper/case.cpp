@@ -125,7 +125,7 @@ double worst(const Cost& a, const Cost& b) {
 }  // namespace
 
 TEST_SUITE("heavy") {
-    TEST_CASE("a burn comes nearer to the truth with its tolerance, at a known price") {
+    TEST_CASE("a burn comes nearer to the truth with its tolerance at a known price") {
         const BurnOutcome exact = burn(1e-6);
         double before = 1e9, at_default = 0;
         for (const double tolerance : {1e-3, 1e-4, 1e-5}) {

@@ -21,7 +21,8 @@ std::vector<double> figures(const Library& library) {
 }  // namespace
 
 TEST_SUITE("heavy") {
-    TEST_CASE("a low stove of 150 mm with half its port closed draws, does not smoke, and cooks") {
+    TEST_CASE(
+        "a low stove of 150 mm with half its port closed draws and cooks and does not smoke") {
         const auto found = with_spread(figures);
         compare_band({name, "smoke out of the feed [s]", 0, 0, found[0]});
         compare_band({name, "least spare draw [Pa]", 2, unbounded, found[1]});
