@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cstddef>
+#include <limits>
 #include <vector>
 
 namespace drawwell {
@@ -9,7 +10,8 @@ namespace {
 
 constexpr int parts = 7;
 constexpr double near_expected = 0.06;  // [-] of the way
-constexpr int most_refined = 8;
+constexpr double near_end = 0.015;      // [-] of the way
+constexpr int most_refined = 10;
 constexpr double same_height = 1e-3;  // [-] of the top
 
 bool lower(const CurvePoint& a, const CurvePoint& b) {
@@ -55,7 +57,12 @@ CurvePoint curve_top(const std::function<double(double)>& curve, CurvePoint star
     for (int refined = 0; refined < most_refined; ++refined) {
         const auto best = static_cast<std::size_t>(top() - known.begin());
         CurvePoint guess = known[best];
-        if (best > 0) guess = std::max(guess, chords_meet(known, best - 1), lower);
+        // A trickle's losses differ from a flow's, so that a hump may stand close before the end.
+        if (best + 1 == known.size() && known[best - 1].x - known[best].x > near_end * start.x)
+            guess = {(known[best - 1].x + known[best].x) / 2,
+                     std::numeric_limits<double>::infinity()};
+        else if (best > 0)
+            guess = std::max(guess, chords_meet(known, best - 1), lower);
         if (best + 1 < known.size()) guess = std::max(guess, chords_meet(known, best), lower);
         if (!(guess.y > known[best].y * (1 + same_height))) break;
         const auto place = std::find_if(known.begin(), known.end(),
