@@ -27,7 +27,7 @@ def exponent(points):
 
 
 lines = ["| burn of six hours | with spare draw | without | steps | right-hand sides | cells |", "|---|---|---|---|---|---|"]
-for name in (n.split("/")[1] for n in median if n.startswith("burn/")):
+for name in sorted(n.split("/")[1] for n in median if n.startswith("burn/")):
     bare = median[f"burn_without_reserve/{name}"]
     lines.append(f"| {name} | {shown(seconds[f'burn/{name}'])} | {shown(seconds[f'burn_without_reserve/{name}'])} "
                  f"| {bare['steps']:.0f} | {bare['rhs']:.0f} | {bare['cells']:.0f} |")
@@ -42,8 +42,8 @@ for run in json.loads((work / "start.json").read_text())["results"]:
 peak = json.loads((work / "memory.json").read_text())["peak_mb"]
 lines.append(f"| peak memory of 24 hours, a row each second | {peak:.0f} MB |")
 
-cells = [(median[n]["cells"], seconds[n]) for n in median if n.startswith("cells/")]
-hours = [(float(n.split("/")[1]), seconds[n]) for n in median if n.startswith("hours/")]
+cells = sorted((median[n]["cells"], seconds[n]) for n in median if n.startswith("cells/"))
+hours = sorted((float(n.split("/")[1]), seconds[n]) for n in median if n.startswith("hours/"))
 lines += ["", "| cells | time of an hour |", "|---|---|"] + [f"| {c:.0f} | {shown(t)} |" for c, t in cells]
 lines += ["", f"Exponent over cells {exponent(cells):.2f}, over the burn's length {exponent(hours):.2f}."]
 one, two = (seconds[f"many_burns/{n}/iterations:1/real_time"] for n in (1, 2))
