@@ -56,6 +56,12 @@ struct Settled {
     Vector state;
 };
 
+/// p = 4 + 10 s - 14 s^2 [Pa], s in hundredths of a kg/s: highest 4 + 25/14 at s = 5/14.
+double parabola(double x) {
+    const double s = x / 0.01;
+    return 4 + 10 * s - 14 * s * std::abs(s);
+}
+
 }  // namespace
 
 TEST_SUITE("solver/settled_walls") {
@@ -114,11 +120,7 @@ TEST_SUITE("solver/settled_walls") {
     }
 
     TEST_CASE("where walls do not matter the sustained push is the reserve draw") {
-        // p = 4 + 10 s - 14 s^2, s in hundredths of a kg/s: highest 4 + 25/14 at s = 5/14.
-        Settled run(single_curve([](double x) {
-            const double s = x / 0.01;
-            return 4 + 10 * s - 14 * s * std::abs(s);
-        }));
+        Settled run(single_curve(parabola));
         Vector rate(run.state.size());
         run.balance.rates(0, run.state, rate);
         const double present = run.balance.flow().inlet_flow();
@@ -131,10 +133,7 @@ TEST_SUITE("solver/settled_walls") {
     }
 
     TEST_CASE("the sustained push is the same wherever its top was expected") {
-        Settled run(single_curve([](double x) {
-            const double s = x / 0.01;
-            return 4 + 10 * s - 14 * s * std::abs(s);
-        }));
+        Settled run(single_curve(parabola));
         Vector rate(run.state.size());
         run.balance.rates(0, run.state, rate);
         const double present = run.balance.flow().inlet_flow();

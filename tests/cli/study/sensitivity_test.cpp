@@ -5,6 +5,7 @@
 #include "cli/read/read_library.h"
 #include "cli/study/cure.h"
 #include "tests/cli/read/small_stove.h"
+#include "tests/cli/study/made_row.h"
 #include "tests/models/plain_stove.h"
 #include "tests/near.h"
 
@@ -14,18 +15,7 @@ using namespace drawwell::tests;
 namespace {
 
 Row with_spare(double pascals) {
-    Row row;
-    row.done = true;
-    row.answers =
-        Answers(std::vector<std::pair<std::string, Answer>>{{"reserve_draw_min_pa", pascals}});
-    return row;
-}
-
-Row failed() {
-    Row row;
-    row.done = true;
-    row.error = "can't be";
-    return row;
+    return row_with("reserve_draw_min_pa", pascals);
 }
 
 }  // namespace
@@ -35,11 +25,11 @@ TEST_SUITE("cli/study/sensitivity") {
         const Row base = with_spare(5);
         CHECK(*change({"a", false, with_spare(4), with_spare(8)}, base, "reserve_draw_min_pa") ==
               near(2, 1e-12));
-        CHECK(*change({"a", false, failed(), with_spare(8)}, base, "reserve_draw_min_pa") ==
+        CHECK(*change({"a", false, failed_row(), with_spare(8)}, base, "reserve_draw_min_pa") ==
               near(3, 1e-12));
-        CHECK(*change({"a", false, with_spare(4), failed()}, base, "reserve_draw_min_pa") ==
+        CHECK(*change({"a", false, with_spare(4), failed_row()}, base, "reserve_draw_min_pa") ==
               near(1, 1e-12));
-        CHECK_FALSE(change({"a", false, failed(), failed()}, base, "reserve_draw_min_pa"));
+        CHECK_FALSE(change({"a", false, failed_row(), failed_row()}, base, "reserve_draw_min_pa"));
     }
 
     TEST_CASE("influences are ranked by size, whatever their sign, those of no effect left out") {

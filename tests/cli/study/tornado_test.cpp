@@ -7,31 +7,22 @@
 
 #include "cli/report/chart.h"
 #include "tests/cli/scratch_folder.h"
+#include "tests/cli/study/made_row.h"
 #include "tests/near.h"
 
 using namespace drawwell;
+using namespace drawwell::tests;
 
 namespace {
 
 Row plate(double value) {
-    Row row;
-    row.done = true;
-    row.answers =
-        Answers(std::vector<std::pair<std::string, Answer>>{{"plate_centre_max_c", value}});
-    return row;
-}
-
-Row failed() {
-    Row row;
-    row.done = true;
-    row.error = "can't be";
-    return row;
+    return row_with("plate_centre_max_c", value);
 }
 
 std::vector<Influence> some() {
     return {{"riser.top", false, plate(310), plate(290)},
             {"barrel <height>", false, plate(260), plate(330)},
-            {"riser.bore", false, failed(), plate(305)},
+            {"riser.bore", false, failed_row(), plate(305)},
             {"of.no.effect", false, plate(300), plate(300)},
             {"day.outdoor", true, plate(299), plate(302)}};
 }
