@@ -13,9 +13,10 @@
 
 namespace drawwell {
 
-BurnOutcome run_burn(const Stove& stove, const Library& library, const BurnWatch& watch,
+BurnOutcome run_burn(const Stove& the_stove, const Library& library, const BurnWatch& watch,
                      const SavedState* from) {
-    StoveRun run(stove, library, from);
+    StoveRun run(the_stove, library, from);
+    const Stove& stove = run.stove;
     const BuiltStove& built = run.built;
     Recorder recorder(stove, built);
     RangeWatch ranges(stove, library, built);

@@ -119,8 +119,9 @@ DrawStudy study_draw(const Stove& stove, const Library& library, double time,
                          "(burn.duration)");
     StoveRun run(stove, library, from);
     std::vector<double> state = run.built.network.initial_state();
-    if (time > 0) {
-        run.burn(time, stove.burn.output_every,
+    const double at_instant = run.instant(time);
+    if (at_instant > 0) {
+        run.burn(at_instant, stove.burn.output_every,
                  [&](double reached, std::span<const double> at, HeatBalance&) {
                      state.assign(at.begin(), at.end());
                      if (watch.progress) watch.progress(reached);
@@ -130,7 +131,7 @@ DrawStudy study_draw(const Stove& stove, const Library& library, double time,
         std::vector<double> rate(state.size());
         run.balance.rates(0, state, rate);
     }
-    return study(run, time, state);
+    return study(run, at_instant, state);
 }
 
 }  // namespace drawwell

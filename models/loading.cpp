@@ -1,11 +1,12 @@
 #include "models/loading.h"
 
+#include "solver/instants.h"
+
 namespace drawwell {
 namespace {
 
-constexpr double try_again = 60;    // [s]
-constexpr double at_once = 1;       // [s] later than due that nobody would remark on
-constexpr double same_time = 1e-6;  // [s]
+constexpr double try_again = 60;  // [s]
+constexpr double at_once = 1;     // [s] later than due that nobody would remark on
 
 std::string minutes(double seconds) {
     return std::to_string(static_cast<int>(seconds / 60 + 0.5)) + " min";
@@ -15,7 +16,7 @@ std::string minutes(double seconds) {
 
 double Loading::at_stop(double time, std::span<double> fuel) {
     const auto& all = built_.load_times;
-    while (next_ < all.size() && all[next_].time <= time + same_time)
+    while (next_ < all.size() && all[next_].time <= time + same_instant)
         waiting_.push_back(all[next_++]);
     std::erase_if(waiting_, [&](const auto& load) { return goes_in(load, time, fuel); });
     return waiting_.empty() ? 0 : time + try_again;

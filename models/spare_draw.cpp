@@ -4,6 +4,7 @@
 
 #include "models/exchange.h"
 #include "models/stops.h"
+#include "solver/instants.h"
 #include "solver/settled_walls.h"
 
 namespace drawwell {
@@ -14,7 +15,7 @@ constexpr double deeper = 1;  // [Pa] by which a known dip makes another not wor
 constexpr double first_sustained = 300;  // [s] earlier the walls have hardly begun to warm
 
 bool is_due(double time, double every, std::optional<double>& last) {
-    if (!(every > 0) || (last && time - *last < every - 1e-6)) return false;
+    if (!(every > 0) || (last && time - *last < every - same_instant)) return false;
     last = time;
     return true;
 }
@@ -31,7 +32,7 @@ Limit first_to_give(const Spare& spare, bool sustained_known) {
 }  // namespace
 
 SpareDraw::SpareDraw(const Stove& stove, const BuiltStove& built)
-    : stove_(stove), built_(built), stops_(stops_of(stove, built)) {
+    : stove_(stove), built_(built), stops_(stops_of(stove)) {
     const std::vector<JunctionId>& room = built.layout.room_air;
     const auto& passages = built.network.passages;
     const bool ducted = std::any_of(passages.begin(), passages.end(), [&](const Passage& passage) {
@@ -43,7 +44,7 @@ SpareDraw::SpareDraw(const Stove& stove, const BuiltStove& built)
 
 const Spare& SpareDraw::at(double time, std::span<const double> state, HeatBalance& balance) {
     const bool reserve = is_due(time, stove_.burn.reserve_every, reserve_time_);
-    const bool sustained = reserve && time >= first_sustained - 1e-6 &&
+    const bool sustained = reserve && time >= first_sustained - same_instant &&
                            is_due(time, stove_.burn.sustained_every, sustained_time_);
     if (reserve) find_reserve(time, state, balance);
     if (sustained) {

@@ -3,12 +3,14 @@
 #include <utility>
 
 #include "models/stops.h"
+#include "solver/instants.h"
 
 namespace drawwell {
 
 StoveRun::StoveRun(const Stove& the_stove, const Library& library, const SavedState* from)
-    : stove(the_stove),
-      built(build_network(the_stove, library, from)),
+    : stove(at_common_stops(the_stove)),
+      stops(stops_of(stove)),
+      built(build_network(stove, library, from)),
       topology(find_topology(built.network)),
       balance(built.network, topology),
       audit(built.network),
@@ -16,13 +18,17 @@ StoveRun::StoveRun(const Stove& the_stove, const Library& library, const SavedSt
     if (from) balance.flow().begin_from(inlet_flows(built.network, *from));
 }
 
+double StoveRun::instant(double time) const {
+    return instant_among(stops, time);
+}
+
 Effort StoveRun::burn(double end, double sample_every, decltype(Simulation::sample) sample,
                       decltype(Simulation::stepped) stepped) {
     Simulation simulation;
-    simulation.end = end;
+    simulation.end = instant(end);
     simulation.tolerance = stove.burn.tolerance;
     simulation.sample_every = sample_every;
-    simulation.stops = stops_of(stove, built);
+    simulation.stops = stops;
     if (built.bed)
         simulation.at_stop = [&](double time, std::span<double> state) {
             return loading.at_stop(time, state.subspan(built.network.solids.size()));

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <functional>
+#include <vector>
 
 #include "models/build_network.h"
 #include "models/library.h"
@@ -12,7 +13,7 @@
 namespace drawwell {
 
 /// A stove built and made ready to burn: its network, the solver on it, and the hand that loads it.
-/// It does not move: its parts refer to each other and to the stove.
+/// It does not move: its parts refer to each other.
 class StoveRun {
   public:
     /// Cold, or as an earlier run of the same stove ended. InputError: the stove cannot be built.
@@ -25,7 +26,11 @@ class StoveRun {
     Effort burn(double end, double sample_every, decltype(Simulation::sample) sample,
                 decltype(Simulation::stepped) stepped = {});
 
-    const Stove& stove;
+    /// The stop that a time [s] is, if it is one (solver/instants.h), else the time itself.
+    double instant(double time) const;
+
+    const Stove stove;  // its times at common stops
+    const std::vector<double> stops;
     const BuiltStove built;
     const Topology topology;
     HeatBalance balance;

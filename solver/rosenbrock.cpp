@@ -125,8 +125,6 @@ std::pair<double, double> Rosenbrock::do_step(const StiffSystem& system) {
     double step = std::min(step_, longest_step_);
     std::vector<double> new_rate(state_.size());
     for (;;) {
-        if (step < least_step)
-            throw SolverError("no step is short enough at " + std::to_string(time_) + " s");
         double size = 0;
         bool good = false;
         try {
@@ -157,6 +155,8 @@ std::pair<double, double> Rosenbrock::do_step(const StiffSystem& system) {
         }
         ++rejected_;
         step *= std::min(factor, 0.5);
+        if (step < least_step)
+            throw SolverError("no step is short enough at " + std::to_string(time_) + " s");
     }
 }
 

@@ -4,7 +4,9 @@
 #include <boost/numeric/odeint/integrate/integrate_times.hpp>
 #include <boost/ref.hpp>
 #include <cmath>
+#include <utility>
 
+#include "solver/instants.h"
 #include "solver/rosenbrock.h"
 
 namespace drawwell {
@@ -98,8 +100,9 @@ StiffSystem make_system(const Simulation& simulation, HeatBalance& balance, Audi
 /// Sample times of a stretch, its two ends included.
 std::vector<double> times_between(double from, double to, double every) {
     std::vector<double> times{from};
-    for (double t = (std::floor(from / every + 1e-9) + 1) * every; t < to - 1e-9; t += every)
-        times.push_back(t);
+    for (double i = std::floor((from + same_instant) / every) + 1; i * every < to - same_instant;
+         ++i)
+        times.push_back(i * every);
     times.push_back(to);
     return times;
 }
@@ -111,26 +114,26 @@ Effort simulate(const Simulation& simulation, HeatBalance& balance, Audit& audit
         std::max(balanced_per_tolerance * simulation.tolerance, best_balanced));
     std::vector<double> state = balance.network().initial_state();
     std::vector<double> rate(state.size());
+    const double last_stop = simulation.end - same_instant;
     std::vector<double> stops{0.0};
     for (const double stop : simulation.stops)
-        if (stop > 0 && stop < simulation.end) stops.push_back(stop);
+        if (stop > 0 && stop < last_stop) stops.push_back(stop);
+    stops = distinct_instants(std::move(stops));
     stops.push_back(simulation.end);
-    std::sort(stops.begin(), stops.end());
-    stops.erase(std::unique(stops.begin(), stops.end()), stops.end());
 
     Effort effort;
     bool fresh = true;
     double until = 0;
     const StiffSystem system = make_system(simulation, balance, audit, fresh, until);
     const auto is_sample = [&](double time) {
-        return std::abs(std::remainder(time, simulation.sample_every)) < 1e-6 ||
+        return std::abs(std::remainder(time, simulation.sample_every)) <= same_instant ||
                time == simulation.end;
     };
     for (std::size_t i = 0; i + 1 < stops.size(); ++i) {
         if (simulation.at_stop) {
             const double again = simulation.at_stop(stops[i], state);
-            const auto place = std::lower_bound(stops.begin(), stops.end(), again);
-            if (again > stops[i] && again < simulation.end && *place != again)
+            const auto place = std::lower_bound(stops.begin(), stops.end(), again - same_instant);
+            if (again > stops[i] && again<last_stop&& * place - again> same_instant)
                 stops.insert(place, again);
         }
         fresh = true;

@@ -3,11 +3,13 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <functional>
-#include <set>
+#include <cmath>
+#include <map>
+#include <string_view>
 
 #include "cli/read/value_reader.h"
 #include "solver/errors.h"
+#include "solver/instants.h"
 
 namespace drawwell {
 namespace {
@@ -47,12 +49,18 @@ std::optional<Value> read_layers(const Entry& entry, const ValueReader& reader,
     return layers;
 }
 
+/// InputError where one does not come after the one before it.
+void require_increasing(const std::vector<double>& times) {
+    const auto not_later = [](double a, double b) { return !(b - a > same_instant); };
+    if (std::adjacent_find(times.begin(), times.end(), not_later) != times.end())
+        throw InputError("the times must increase");
+}
+
 std::optional<Value> read_times(const Entry& entry, const ValueReader& reader, Problems& problems) {
     const auto times = read_list<double>(
         entry, problems, [&](const RawValue& item) { return reader.item_time(item); });
     if (!times) return {};
-    if (std::adjacent_find(times->begin(), times->end(), std::greater_equal<>()) != times->end())
-        throw InputError("the times must increase");
+    require_increasing(*times);
     return *times;
 }
 
@@ -87,6 +95,7 @@ std::optional<Value> read_series(const Entry& entry, const ValueReader& reader,
         times.push_back(row.time);
         values.push_back(row.value);
     }
+    require_increasing(times);
     return Series(std::move(times), std::move(values));
 }
 
@@ -96,13 +105,17 @@ std::optional<Value> read_loads(const Entry& entry, const ValueReader& reader, P
             return LoadTime{reader.item_time(time), reader.item_name(name)};
         });
     if (!rows) return {};
-    for (std::size_t i = 1; i < rows->size(); ++i)
-        if ((*rows)[i].time < (*rows)[i - 1].time) throw InputError("the times must increase");
-    std::set<std::pair<double, std::string>> seen;
-    for (const LoadTime& row : *rows)
-        if (!seen.emplace(row.time, row.load).second)
+    std::map<std::string_view, double> last;  // time of each load
+    for (std::size_t i = 0; i < rows->size(); ++i) {
+        const LoadTime& row = (*rows)[i];
+        if (i > 0 && row.time < (*rows)[i - 1].time - same_instant)
+            throw InputError("the times must increase");
+        const auto [before, first] = last.emplace(row.load, row.time);
+        if (!first && std::abs(row.time - before->second) <= same_instant)
             throw InputError(
                 fmt::format("the load \"{}\" goes in twice at the same time", row.load));
+        before->second = row.time;
+    }
     return *rows;
 }
 

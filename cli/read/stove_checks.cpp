@@ -9,6 +9,7 @@
 #include "cli/read/over_time.h"
 #include "cli/read/units.h"
 #include "models/fittings/fittings.h"
+#include "models/stops.h"
 #include "solver/constants.h"
 
 namespace drawwell {
@@ -280,7 +281,7 @@ void check_wood(const Stove& stove, const Said& said, Checker& check) {
 }
 
 void check_fittings(const Stove& stove, Checker& check) {
-    for (const auto& [table, problem] : fitting_problems(stove)) {
+    for (const auto& [table, problem] : fitting_problems(at_common_stops(stove))) {
         std::vector<std::string> keys;
         for (const std::string& word : problem.keys) keys.push_back(table + "." + word);
         check.require(false, keys, problem.reason);

@@ -10,6 +10,7 @@
 #include "cli/read/nearest.h"
 #include "cli/read/number_text.h"
 #include "solver/errors.h"
+#include "solver/instants.h"
 
 namespace drawwell {
 namespace {
@@ -144,7 +145,8 @@ class WeatherReader {
         const std::string text = fmt::format("{} {}", cell, column.unit);
         if (column.key.empty()) {
             const double time = parse_quantity(text, Quantity::time);
-            if (!above.empty() && !(time > above.back())) throw InputError("times must increase");
+            if (!above.empty() && !(time - above.back() > same_instant))
+                throw InputError("times must increase");
             return time;
         }
         const Key& key = *find_key(column.key).key;

@@ -90,8 +90,8 @@ TEST_SUITE("cli/read/read_stove") {
         CHECK(problem_of(duct + "[]\n") == "s.toml:5:1: heat.power = []: the list is empty");
         CHECK(problem_of(duct + "[['0 s','1 kW'],[3]]\n").find("a list of rows") !=
               std::string::npos);
-        CHECK(problem_of(duct + "[['5 s','1 kW'],['0 s','1 kW']]\n").find("points must increase") !=
-              std::string::npos);
+        CHECK(problem_of(duct + "[['5 s','1 kW'],['0 s','1 kW']]\n")
+                  .find("the times must increase") != std::string::npos);
         CHECK(problem_of(duct + "'3 mm'\n").find("mm is a unit of length") != std::string::npos);
     }
 

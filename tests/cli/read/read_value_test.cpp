@@ -74,8 +74,26 @@ TEST_SUITE("cli/read/read_value") {
         CHECK(lines[1].find("s.toml:21:46: ") == 0);
         CHECK(lines[2].find("\"shut\": here stands a list of rows such as") != std::string::npos);
         CHECK(problem_of(schedule("damper = [['1 h', 1], ['1 h', 0]]"))
-                  .find("times of steps must increase") != std::string::npos);
+                  .find("the times must increase") != std::string::npos);
         CHECK(problem_of(schedule("damper = []")).find("the list is empty") != std::string::npos);
+    }
+
+    TEST_CASE("times of one list a rounding error apart are the same time") {
+        const auto refusal = [](const std::string& text) { return problem_of(schedule(text)); };
+        CHECK(refusal("damper = [['66 min', 1], ['1.1 h', 0.5]]").find("the times must increase") !=
+              std::string::npos);
+        CHECK(problem_of(with("[\"8 min\", \"16 min\"]", "[\"66 min\", \"1.1 h\"]"))
+                  .find("the times must increase") != std::string::npos);
+        CHECK(refusal("load = [['66 min', 'main'], ['1.1 h', 'main']]")
+                  .find("\"main\" goes in twice at the same time") != std::string::npos);
+        const std::string other = "[load.other]\n";
+        const std::string both = with("at = [\"8 min\", \"16 min\"]\n", "") + other;
+        for (const char* rows : {"[['66 min', 'other'], ['1.1 h', 'main']]",
+                                 "[['1.1 h', 'other'], ['66 min', 'main']]"}) {
+            const Stove stove = read(both + "[schedule]\nload = " + rows + "\n");
+            CHECK(stove.loads.at(0).times.at(0) == doctest::Approx(66 * 60));
+            CHECK(stove.loads.at(1).times.at(0) == doctest::Approx(66 * 60));
+        }
     }
 
     TEST_CASE("times may be written by the clock where lighting is") {

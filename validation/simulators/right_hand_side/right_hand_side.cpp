@@ -37,7 +37,7 @@ struct DrawwellRun {
           run(stove, library),
           names(shown_names(run)),
           rate(run.built.network.state_count()) {
-        for (const double stop : stops_of(stove, run.built))
+        for (const double stop : run.stops)
             if (stop > 0 && stop < end) stops.push_back(stop);
         stops.push_back(end);
         std::sort(stops.begin(), stops.end());
