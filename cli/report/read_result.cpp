@@ -64,6 +64,11 @@ std::vector<double> values_of(const H5::DataSet& data) {
 
 /// The name of the scale on a data set's second dimension.
 std::string second_axis(const H5::DataSet& data) {
+    // H5DSiterate_scales takes for granted that this is a list of references, one a dimension.
+    const H5::Attribute lists = data.openAttribute("DIMENSION_LIST");
+    require(lists.getTypeClass() == H5T_VLEN);
+    require(lists.getVarLenType().getSuper().getClass() == H5T_REFERENCE);
+    require(lists.getSpace().getSimpleExtentNpoints() == 2);
     std::string name;
     const auto note = [](hid_t, unsigned, hid_t scale, void* into) -> herr_t {
         std::array<char, 256> text{};

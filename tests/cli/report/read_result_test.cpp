@@ -105,6 +105,26 @@ TEST_SUITE("cli/report/read_result") {
                              InputError);
     }
 
+    TEST_CASE("a column whose list of axes is something else is refused") {
+        const ScratchFolder folder;
+        for (const int values : {1, 2}) {
+            write_hdf5(folder / "run.h5", sample_results(), sample_summary(), sample_record());
+            {
+                const H5::H5File file((folder / "run.h5").string(), H5F_ACC_RDWR);
+                H5::DataSet plate = file.openDataSet("plate_temperature");
+                plate.removeAttr("DIMENSION_LIST");
+                const std::vector<int> numbers(static_cast<std::size_t>(values), 7);
+                const hsize_t shape[] = {numbers.size()};
+                plate
+                    .createAttribute("DIMENSION_LIST", H5::PredType::STD_I32LE,
+                                     H5::DataSpace(1, shape))
+                    .write(H5::PredType::NATIVE_INT, numbers.data());
+            }
+            CHECK_THROWS_WITH_AS(read_result(folder / "run.h5"), doctest::Contains("damaged"),
+                                 InputError);
+        }
+    }
+
     TEST_CASE("what the answers likely are is read back, and absent where nobody asked") {
         const ScratchFolder folder;
         write_hdf5(folder / "run.h5", sample_results(), sample_summary(), sample_record());
