@@ -55,10 +55,8 @@ Comparison judged(const Band& band) {
     const double bound = std::max(std::isinf(band.low) ? 0 : std::abs(band.low),
                                   std::isinf(band.high) ? 0 : std::abs(band.high));
     const double outside = std::max({0.0, band.low - value, value - band.high});
-    return {band.name,
-            fmt::format("{}: {}, drawwell {:.4g} +- {:.2g}, outside by", band.metric, measured,
-                        value, spread),
-            outside, std::min(spread, most_counted * bound)};
+    return {band.name, fmt::format("{}: {}, outside by", band.metric, measured), outside,
+            std::min(spread, most_counted * bound), fmt::format("{:.4g} +- {:.2g}", value, spread)};
 }
 
 }  // namespace
@@ -101,8 +99,8 @@ void compare_band(const Band& band) {
     compare(judged(band));
 }
 
-void show_band(const Band& band) {
-    show(judged(band));
+void show_band(const Band& band, std::string_view why) {
+    show(judged(band), why);
 }
 
 double celsius(double kelvin) {

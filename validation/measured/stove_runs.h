@@ -58,8 +58,8 @@ struct Band {
 };
 
 void compare_band(const Band& band);
-/// The same without failing, for a miss that is known.
-void show_band(const Band& band);
+/// The same without failing, for a miss that is known, and why it misses.
+void show_band(const Band& band, std::string_view why);
 
 /// Kelvin as degrees Celsius.
 double celsius(double kelvin);

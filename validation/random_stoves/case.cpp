@@ -4,7 +4,12 @@
 #include <algorithm>
 #include <array>
 #include <atomic>
+#include <cstdlib>
+#include <filesystem>
+#include <fstream>
 #include <map>
+#include <numeric>
+#include <sstream>
 #include <thread>
 #include <vector>
 
@@ -18,13 +23,24 @@ namespace {
 
 constexpr std::uint32_t stoves = 1000;
 
-/// Burns them all, two at a time.
-std::vector<RandomBurn> burn_all(const Library& library) {
-    std::vector<RandomBurn> burns(stoves);
-    std::atomic<std::uint32_t> next = 0;
+/// Those that the environment variable DRAWWELL_RANDOM_STOVES names, `104,139`.
+std::vector<std::uint32_t> chosen_stoves() {
+    std::vector<std::uint32_t> chosen;
+    const char* named = std::getenv("DRAWWELL_RANDOM_STOVES");
+    std::istringstream text(named ? named : "");
+    for (std::string index; std::getline(text, index, ',');)
+        chosen.push_back(static_cast<std::uint32_t>(std::stoul(index)));
+    return chosen;
+}
+
+/// Burns them, two at a time.
+std::vector<RandomBurn> burn_all(const std::vector<std::uint32_t>& indices,
+                                 const Library& library) {
+    std::vector<RandomBurn> burns(indices.size());
+    std::atomic<std::size_t> next = 0;
     const auto work = [&] {
-        for (std::uint32_t i = next++; i < stoves; i = next++)
-            burns[i] = burn_random_stove(i, {}, library);
+        for (std::size_t i = next++; i < indices.size(); i = next++)
+            burns[i] = burn_random_stove(indices[i], {}, library);
     };
     const std::jthread second(work);
     work();
@@ -36,6 +52,19 @@ std::string kind_of(const std::string& refusal) {
     const std::string line = refusal.substr(0, refusal.find('\n'));
     const std::size_t reason = line.rfind(": ");
     return line.substr(reason == std::string::npos ? 0 : reason + 2, 48);
+}
+
+/// One that was chosen: how it fared, and the file to look at it with.
+void print(const RandomBurn& burn) {
+    const auto file =
+        std::filesystem::temp_directory_path() / fmt::format("random-stove-{}.toml", burn.index);
+    std::ofstream(file) << random_stove(stove_seed, burn.index);
+    fmt::print("{}: {} steps in {:.2f} s; books of heat {:.2e}, gas {:.2e}, elements {:.2e} {}\n",
+               file.string(), burn.steps, burn.seconds, burn.worst.energy, burn.worst.mass,
+               burn.worst.elements, burn.reason);
+    for (const std::string& complaint : burn.complaints) fmt::print("    {}\n", complaint);
+    CHECK(burn.reason.empty());
+    CHECK(burn.complaints.empty());
 }
 
 void print_failures(const std::vector<RandomBurn>& burns) {
@@ -71,7 +100,13 @@ void print_effort(const std::vector<RandomBurn>& burns) {
 TEST_SUITE("heavy") {
     TEST_CASE("a thousand random stoves burn to the end within what nature allows") {
         const Library library = read_library();
-        const std::vector<RandomBurn> burns = burn_all(library);
+        if (const auto chosen = chosen_stoves(); !chosen.empty()) {
+            for (const RandomBurn& burn : burn_all(chosen, library)) print(burn);
+            return;
+        }
+        std::vector<std::uint32_t> indices(stoves);
+        std::iota(indices.begin(), indices.end(), 0U);
+        const std::vector<RandomBurn> burns = burn_all(indices, library);
         std::array<int, 3> fates{};
         for (const RandomBurn& burn : burns) ++fates[static_cast<std::size_t>(burn.fate)];
         const auto [run, refused, failed] = fates;

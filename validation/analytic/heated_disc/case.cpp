@@ -81,7 +81,8 @@ TEST_SUITE("quick") {
         compare({"analytic/heated_disc", "heated middle, 8 rings, worst ring beyond the bore [-]",
                  usual_rings.beyond, 0.02});
         show({"analytic/heated_disc", "heated middle, 8 rings, worst over the bore [-]",
-              usual_rings.over_bore, 0.02});
+              usual_rings.over_bore, 0.02},
+             "heat of the innermost ring is led outwards as if from half its radius");
         compare({"analytic/heated_disc", "heated middle, over the bore, 32 rings over 8 [-]",
                  fine_rings.over_bore / usual_rings.over_bore, 0.1});
         compare(

@@ -36,7 +36,8 @@ TEST_SUITE("quick") {
                 return fmt::format("{}, {:.0f} kW over {:.0f} mm [m]", who, kilowatt, 1000 * width);
             };
             compare_beside({name, row("Zukoski"), zukoski(kilowatt, width), seen, 0.25});
-            show_beside({name, row("Thomas"), thomas(kilowatt, width), seen, 0.25});
+            show_beside({name, row("Thomas"), thomas(kilowatt, width), seen, 0.25},
+                        "Thomas measured cribs on the ground");
         }
         compare_beside({name, "Heskestad, 100 kW over 0.3 m [m]",
                         0.235 * std::pow(100, 0.4) - 1.02 * 0.3, flame_length(100e3, 0.3), 1e-9});

@@ -140,7 +140,14 @@ TEST_SUITE("quick") {
                                        quantity);
                 };
                 // Wood gas radiates to the wall, for which the standard has nothing.
-                const auto beside = air ? compare_beside : show_beside;
+                const auto beside = [&](const Beside& row) {
+                    if (air)
+                        compare_beside(row);
+                    else
+                        show_beside(
+                            row,
+                            "the standard's method has no term for gas that radiates to the wall");
+                };
                 beside({name, what("top over outdoors [K]"), theirs.top - around, ours.top - around,
                         0.15});
                 beside({name, what("draught [Pa]"), theirs.draught, ours.draught, 0.05});

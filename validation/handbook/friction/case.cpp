@@ -49,8 +49,10 @@ TEST_SUITE("quick") {
         compare({name, "laminar annuli of 0.1 to 0.8, worst share off [-]", worst, 2e-4});
         compare_beside({name, "laminar square", 56.9, rectangle_laminar_constant(1), 2e-3});
         show_beside({name, "chimney rule 0.4 L/D, Re 5000, 1 mm in 150 mm", 0.4,
-                     factor(5000, 1 / 150.0), 0.2});
+                     factor(5000, 1 / 150.0), 0.2},
+                    "a rule for seams, soot and oversize together");
         show_beside({name, "slow flow taken as Re 2300, at Re 1000, 1 mm in 150 mm",
-                     colebrook(2300, 1 / 150.0), factor(1000, 1 / 150.0), 0.2});
+                     colebrook(2300, 1 / 150.0), factor(1000, 1 / 150.0), 0.2},
+                    "the program goes by the laminar law");
     }
 }

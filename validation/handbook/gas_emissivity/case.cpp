@@ -81,7 +81,8 @@ TEST_SUITE("quick") {
         compare_beside({name, "Hottel's charts, 790 K, dioxide 0.0114, water 0.0228 atm m", 0.117,
                         gas_emissivity(790, 0.0342), 0.25});
         show_beside({name, "Hottel's charts, 378 K, dioxide 0.0055, water 0.0109 atm m", 0.099,
-                     gas_emissivity(378, 0.01635), 0.25});
+                     gas_emissivity(378, 0.01635), 0.25},
+                    "colder than the range of the program's law");
         compare_beside({name, "Smith's set for two parts of water, 1200 K, 0.3 atm m", 0.3096,
                         gas_emissivity(1200, 0.3), 0.15});
         compare_beside(

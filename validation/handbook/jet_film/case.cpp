@@ -44,8 +44,10 @@ TEST_SUITE("quick") {
                 {name, fmt::format("Martin, gap 2 bores, radius {}, Re {:.0f}", radius, reynolds),
                  martin(reynolds, 2, radius, 0.7), mean_within(reynolds, 2, radius, 0.7), 0.35});
         show_beside({name, "Martin, gap 6 bores, radius 5, Re 1e4", martin(1e4, 6, 5, 0.7),
-                     mean_within(1e4, 6, 5, 0.7), 0.35});
+                     mean_within(1e4, 6, 5, 0.7), 0.35},
+                    "a plate wider than any stove's");
         show_beside({name, "Martin, gap 0.36, radius 1.6, Re 4000: outside it",
-                     martin(4000, 0.36, 1.6, 0.7), mean_within(4000, 0.36, 1.6, 0.7), 0.35});
+                     martin(4000, 0.36, 1.6, 0.7), mean_within(4000, 0.36, 1.6, 0.7), 0.35},
+                    "outside the range of Martin's formula");
     }
 }

@@ -39,7 +39,8 @@ TEST_SUITE("quick") {
             compare({name, fmt::format("dew point at {} Pa against {} degC [K]", pascal, celsius),
                      std::abs(dew_point(pascal) - ice - celsius), 0.2});
         show_beside({name, "steam tables, 20 degC: outside it [kPa]", 2.339,
-                     vapour_pressure(20 + ice) / 1000, 0.08});
+                     vapour_pressure(20 + ice) / 1000, 0.08},
+                    "colder than the range of the law, which a pot soon leaves");
         compare_beside({name, "heat of vaporisation [MJ/kg]", 2.26, vaporisation_heat / 1e6, 0.01});
         compare_beside({name, "a litre from 15 to 100 degC [kJ]", 356,
                         0.001 * water_heat_capacity * 85, 0.01});

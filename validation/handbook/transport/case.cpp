@@ -49,9 +49,15 @@ TEST_SUITE("quick") {
              {std::tuple{293.15, 1.204, 25.14}, {573.15, 0.6158, 44.18}, {873.15, 0.4042, 60.93}}) {
             compare_beside({name, fmt::format("Cengel, air, density, {:.0f} K [kg/m3]", t), density,
                             model.mixture(dry_air()).density(t, 101325), 3e-3});
-            const auto conducts = t < 300 ? show_beside : compare_beside;
-            conducts({name, fmt::format("Cengel, air, conductivity, {:.0f} K [1e-3 W/mK]", t),
-                      conductivity, 1e3 * at(dry_air(), t).conductivity, 0.04});
+            const Beside conducts{name,
+                                  fmt::format("Cengel, air, conductivity, {:.0f} K [1e-3 W/mK]", t),
+                                  conductivity, 1e3 * at(dry_air(), t).conductivity, 0.04};
+            if (t < 300)
+                show_beside(
+                    conducts,
+                    "tables differ by 2 % at room temperature, which no gas in a stove keeps");
+            else
+                compare_beside(conducts);
         }
         // N2 70, CO2 10, H2O 12, O2 8 % by volume, Wilke's mixing and the modified Eucken relation.
         Composition flue{0.70 * 28.014, 0.08 * 31.998, 0.10 * 44.009, 0.12 * 18.015, 0, 0};

@@ -31,9 +31,10 @@ TEST_SUITE("quick") {
         compare_beside({name, "turbulent plate from its edge, 0.037 Re^0.8, Re 1e6",
                         0.037 * std::pow(1e6, 0.8) * std::cbrt(prandtl),
                         wind_plate_nusselt(1e6, prandtl), 0.15});
-        show_beside({name, "laminar plate in still-running air, 0.664 Re^0.5, Re 1e4",
-                     0.664 * std::sqrt(1e4) * std::cbrt(prandtl), wind_plate_nusselt(1e4, prandtl),
-                     0.15});
+        show_beside(
+            {name, "laminar plate in still-running air, 0.664 Re^0.5, Re 1e4",
+             0.664 * std::sqrt(1e4) * std::cbrt(prandtl), wind_plate_nusselt(1e4, prandtl), 0.15},
+            "the program takes gusty air, turbulent from the plate's edge");
         // A flue of 150 mm in 5 m/s at 100 degC, and the fixed coefficient of chimney reckoning.
         const double film = upright_pipe_outside(373, 283, {5, 0.15}, 5);
         const AirFilm air = air_properties(328);
@@ -41,6 +42,7 @@ TEST_SUITE("quick") {
                         hilpert(5 * 0.15 / air.kinematic_viscosity) * air.conductivity / 0.15, film,
                         0.2});
         show_beside(
-            {name, "EN 13384-1, outdoors, the same without radiation [W/m2K]", 23, film, 0.2});
+            {name, "EN 13384-1, outdoors, the same without radiation [W/m2K]", 23, film, 0.2},
+            "the standard's coefficient stands for wind and radiation together");
     }
 }

@@ -35,6 +35,7 @@ TEST_SUITE("heavy") {
         const auto sparingly = found(builders_stove_fed_sparingly()),
                    fully = found(builders_stove());
         compare_band({name, "gas into the flue [degC]", 260, 372, between(sparingly[0], fully[0])});
-        show_band({name, "drum side [degC]", 93, 149, between(sparingly[1], fully[1])});
+        show_band({name, "drum side [degC]", 93, 149, between(sparingly[1], fully[1])},
+                  "the builder's geometry is not known; fire that climbs the feed is left out");
     }
 }

@@ -75,6 +75,7 @@ TEST_SUITE("quick") {
                  out_of_order, 0});
         compare({"measured/heated_cavity", "flow, mean of 12 points, share off [-]",
                  std::abs(sum - 1), 0.25});
-        show({"measured/heated_cavity", "flow, worst of 12 points, share off [-]", worst, 0.25});
+        show({"measured/heated_cavity", "flow, worst of 12 points, share off [-]", worst, 0.25},
+             "films are those of forced flow, and gas fills the cavity with one density");
     }
 }

@@ -14,6 +14,7 @@ using drawwell::testing::value_at;
 namespace {
 
 constexpr auto name = "measured/masonry_heater_air";
+constexpr auto no_doors = "the heaters' doors, slots and chimneys are not known and left out";
 
 /// A heater of firebrick whose air comes over the fire through one opening, sized so that the
 /// largest flow measured goes through it at 3 m/s, the middle of EN 15544's range.
@@ -73,7 +74,8 @@ TEST_SUITE("quick") {
         compare_beside(
             {name, "air ratio of 10 kg/h in 36 g/s of air [-]", 2.6, found[3].value, 0.1});
         compare_band({name, "air ratio at 10 kg/h, EN 15544's range [-]", 1.95, 3.95, found[2]});
-        show_band({name, "most air [l/s]", -unbounded, 30, found[0]});
-        show_band({name, "air speed in the opening, EN 15544's range [m/s]", 2, 4, found[1]});
+        show_band({name, "most air [l/s]", -unbounded, 30, found[0]}, no_doors);
+        show_band({name, "air speed in the opening, EN 15544's range [m/s]", 2, 4, found[1]},
+                  no_doors);
     }
 }

@@ -96,7 +96,8 @@ TEST_SUITE("quick") {
             worst_face = std::max(worst_face, std::abs(at_face));
             back_off = std::max(back_off, std::abs(at_back));
         }
-        show({name, "11 cells beside ngspice's 81, hot face after two minutes [K]", early, 8});
+        show({name, "11 cells beside ngspice's 81, hot face after two minutes [K]", early, 8},
+             "the half cell at the face is warmed as one before heat has come through it");
         compare(
             {name, "11 cells beside ngspice's 81, hot face from ten minutes on [K]", face_off, 8});
         compare({name, "11 cells beside ngspice's 81, back [K]", back_off, 8});

@@ -23,6 +23,7 @@ TEST_SUITE("heavy") {
         const auto found = with_spread(figures);
         // Negative: its middle is lower than its rim.
         compare_band({name, "bow in a rim that can't grow [mm]", -unbounded, -0.5, found[1]});
-        show_band({name, "bow of a lid that slides on its rim [mm]", -unbounded, -0.5, found[0]});
+        show_band({name, "bow of a lid that slides on its rim [mm]", -unbounded, -0.5, found[0]},
+                  "one side of the band; required of the other, the rigid rim");
     }
 }
