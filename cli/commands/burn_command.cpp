@@ -50,7 +50,7 @@ struct BurnOptions {
 };
 
 struct Targets {
-    fs::path result;
+    fs::path result, partial;  // partial: of a burn that is stopped
     std::optional<fs::path> csv, report;
 };
 
@@ -61,29 +61,25 @@ fs::path partial_of(const fs::path& result) {
     return partial.replace_extension(".partial" + extension);
 }
 
-/// Refuses to replace the very run that the burn begins from, which nobody means by saying nothing.
-void keep_start(const BurnOptions& options, const fs::path& result) {
-    std::error_code ignored;
-    if (!options.start.empty() && !options.force && fs::equivalent(options.start, result, ignored))
-        throw InputError(
-            "the result would replace " + result.string() +
-            ", from which it begins: name another with -o, or replace it with --force");
-}
-
 /// Where the results will go; refused before anything is computed if they can't.
-Targets find_targets(const BurnOptions& options) {
+Targets find_targets(const BurnOptions& options, std::vector<Input> inputs) {
     Targets targets;
     targets.result = result_target(options.output, options.stove.file, ".h5", "burn.h5");
-    check_target(targets.result, is_drawwell_result(targets.result), options.force);
-    keep_start(options, targets.result);
+    targets.partial = partial_of(targets.result);
+    std::vector<Output> outputs{
+        {"-o", targets.result, FileKind::result},
+        {"what is kept of a stopped burn", targets.partial, FileKind::result}};
     if (options.csv) {
         targets.csv = table_target(options.csv_file, targets.result);
-        check_target(*targets.csv, is_drawwell_csv(*targets.csv), options.force);
+        outputs.push_back({"--csv", *targets.csv, FileKind::series_table});
     }
     if (options.report) {
         targets.report = page_target(options.report_file, targets.result);
-        check_target(*targets.report, is_drawwell_page(*targets.report), options.force);
+        outputs.push_back({"--report", *targets.report, FileKind::page});
     }
+    if (!options.start.empty())
+        inputs.push_back({"what --start-from reads", options.start, FileKind::result});
+    check_outputs(outputs, inputs, options.force);
     return targets;
 }
 
@@ -126,7 +122,7 @@ void burn(const BurnOptions& options) {
     if (!options.duration.empty())
         duration.push_back({"burn.duration", options.duration, "--for " + options.duration});
     RequestedStove requested = read_requested(options.stove, duration);
-    const Targets targets = find_targets(options);
+    const Targets targets = find_targets(options, requested.inputs);
     std::optional<EndState> start;
     std::vector<std::string> remarks;
     if (!options.start.empty()) {
@@ -147,8 +143,7 @@ void burn(const BurnOptions& options) {
     }
 
     if (!outcome.complete) {
-        const fs::path partial = partial_of(targets.result);
-        check_target(partial, is_drawwell_result(partial), options.force);
+        const fs::path& partial = targets.partial;
         write_hdf5(partial, outcome.results, outcome.summary, record, &outcome.end_state);
         const double reached = outcome.results.time.empty() ? 0 : outcome.results.time.back();
         throw Interrupted("stopped " + show_duration(reached) +

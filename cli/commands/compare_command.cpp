@@ -2,18 +2,17 @@
 
 #include <CLI/CLI.hpp>
 #include <algorithm>
-#include <fstream>
 #include <iostream>
 #include <memory>
 #include <optional>
 
+#include "cli/commands/stove_request.h"
 #include "cli/commands/study_options.h"
 #include "cli/commands/targets.h"
 #include "cli/commands/units_option.h"
 #include "cli/commands/watched_run.h"
 #include "cli/read/read_library.h"
 #include "cli/report/pending_file.h"
-#include "cli/report/write_hdf5.h"
 #include "cli/study/compare_files.h"
 #include "cli/study/compare_table.h"
 #include "cli/study/condition.h"
@@ -37,13 +36,6 @@ struct CompareOptions {
     UnitSystem units = UnitSystem::metric;
 };
 
-/// Whether a file begins as a table of ours.
-bool is_compare_csv(const fs::path& file) {
-    std::ifstream in(file);
-    std::string header;
-    return std::getline(in, header) && header.starts_with("stove,");
-}
-
 std::vector<Variant> variants_of(const CompareOptions& options) {
     std::vector<Vary> varies;
     for (const std::string& text : options.study.varies) varies.push_back(parse_vary(text));
@@ -59,15 +51,29 @@ struct Targets {
     std::optional<fs::path> csv;
 };
 
-Targets targets_of(const CompareOptions& options) {
+/// Every file that its stoves are made of.
+std::vector<Input> all_inputs(const CompareOptions& options, const Study& study) {
+    std::vector<Override> overrides = study.sets;
+    for (const Variant& variant : study.variants)
+        overrides.insert(overrides.end(), variant.settings.begin(), variant.settings.end());
+    std::vector<Input> inputs;
+    for (std::size_t i = 0; i < study.files.size(); ++i) {
+        const std::vector<Input> of = inputs_of(options.files[i], study.files[i], overrides);
+        inputs.insert(inputs.end(), of.begin(), of.end());
+    }
+    return inputs;
+}
+
+Targets find_targets(const CompareOptions& options, const Study& study) {
     Targets targets{
         result_target(options.output, options.files.front(), "-compare.h5", "compare.h5"), {}};
-    const fs::path& result = targets.result;
-    if (options.hdf5) check_target(result, is_drawwell_result(result), options.study.force);
+    std::vector<Output> outputs;
+    if (options.hdf5) outputs.push_back({"-o", targets.result, FileKind::comparison});
     if (options.csv) {
-        const fs::path& csv = targets.csv.emplace(table_target(options.csv_file, result));
-        check_target(csv, is_compare_csv(csv), options.study.force);
+        targets.csv = table_target(options.csv_file, targets.result);
+        outputs.push_back({"--csv", *targets.csv, FileKind::compare_table});
     }
+    check_outputs(outputs, all_inputs(options, study), options.study.force);
     return targets;
 }
 
@@ -95,7 +101,7 @@ void compare(const CompareOptions& options) {
     std::optional<SeriesStore> series;
     if (options.series) series.emplace(series_folder(options));
     if (ranks->writer()) {
-        targets = targets_of(options);
+        targets = find_targets(options, study);
         const fs::path kept = journal_file(targets.result, options.study);
         if (series && !fs::exists(kept)) series->remove();
         journal.emplace(kept);

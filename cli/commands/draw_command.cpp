@@ -13,7 +13,6 @@
 #include "cli/commands/targets.h"
 #include "cli/commands/watched_run.h"
 #include "cli/read/units.h"
-#include "cli/report/chart.h"
 #include "cli/report/draw_csv.h"
 #include "cli/report/draw_json.h"
 #include "cli/report/draw_svg.h"
@@ -45,14 +44,15 @@ struct Targets {
 };
 
 /// Where the figure and the table will go; refused before anything is computed if they can't.
-Targets find_targets(const DrawOptions& options) {
+Targets find_targets(const DrawOptions& options, const RequestedStove& requested) {
     Targets targets;
     targets.figure = result_target(options.output, options.stove.file, "-draw.svg", "draw.svg");
-    check_target(targets.figure, is_drawwell_chart(targets.figure), options.force);
+    std::vector<Output> outputs{{"-o", targets.figure, FileKind::figure}};
     if (options.csv) {
         targets.csv = table_target(options.csv_file, targets.figure);
-        check_target(*targets.csv, is_draw_csv(*targets.csv), options.force);
+        outputs.push_back({"--csv", *targets.csv, FileKind::draw_table});
     }
+    check_outputs(outputs, requested.inputs, options.force);
     return targets;
 }
 
@@ -83,7 +83,7 @@ DrawStudy compute(const RequestedStove& requested, double time, bool quiet) {
 void draw(const DrawOptions& options) {
     const double time = instant_of(options.at);
     const RequestedStove requested = read_requested(options.stove);
-    const Targets targets = find_targets(options);
+    const Targets targets = find_targets(options, requested);
     const DrawStudy study = compute(requested, time, options.quiet);
 
     write_whole(targets.figure, draw_svg(study, requested.stove.title));

@@ -4,16 +4,17 @@
 
 #include <CLI/CLI.hpp>
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <iostream>
 #include <memory>
 
+#include "cli/commands/stove_request.h"
 #include "cli/commands/study_options.h"
 #include "cli/commands/targets.h"
 #include "cli/commands/units_option.h"
 #include "cli/commands/watched_run.h"
 #include "cli/read/read_library.h"
-#include "cli/report/chart.h"
 #include "cli/report/page_text.h"
 #include "cli/report/page_writer.h"
 #include "cli/report/pending_file.h"
@@ -89,7 +90,9 @@ void draw_ranking(const ExplainOptions& options, const std::vector<Influence>& i
 void explain(const ExplainOptions& options, const Study& study, const Library& library,
              const Compute& compute) {
     if (!options.output.empty())
-        check_target(options.output, is_drawwell_chart(options.output), options.study.force);
+        check_outputs(std::array{Output{"-o", options.output, FileKind::figure}},
+                      inputs_of(options.file, study.files.front(), study.sets),
+                      options.study.force);
     std::vector<Headline> answers;
     for (const std::string& name : options.answers) {
         check_answer(name);

@@ -1,6 +1,7 @@
 #include "cli/commands/export_command.h"
 
 #include <CLI/CLI.hpp>
+#include <array>
 #include <iostream>
 #include <memory>
 
@@ -19,7 +20,8 @@ struct ExportOptions {
 
 void export_series(const ExportOptions& options) {
     if (!options.csv_file.empty())
-        check_target(options.csv_file, is_drawwell_csv(options.csv_file), options.force);
+        check_outputs(std::array{Output{"--csv", options.csv_file, FileKind::series_table}},
+                      std::array{Input{"the result", options.series.file}}, options.force);
     const Results results = read_series(options.series).results;
     if (options.csv_file.empty())
         std::cout << csv_text(results);

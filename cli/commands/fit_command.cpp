@@ -14,11 +14,11 @@
 #include "cli/commands/interrupt_watch.h"
 #include "cli/commands/progress_line.h"
 #include "cli/commands/read_text.h"
+#include "cli/commands/stove_request.h"
 #include "cli/commands/study_options.h"
 #include "cli/commands/targets.h"
 #include "cli/commands/watched_run.h"
 #include "cli/read/read_library.h"
-#include "cli/report/chart.h"
 #include "cli/report/pending_file.h"
 #include "cli/study/fit/match_page.h"
 #include "cli/study/fit/matched_stove.h"
@@ -53,11 +53,14 @@ class FitProgress {
     std::mutex speaking_;
 };
 
-/// A file of another's is replaced only by --force.
-void check_new(const fs::path& file, bool force) {
-    if (fs::exists(file) && !force)
-        throw InputError(file.string() + " exists: name another, or replace it with --force");
-    check_writable(file);
+/// Refuses, before anything is computed, what must not be written.
+void check_targets(const FitOptions& options, const Study& study) {
+    std::vector<Output> outputs;
+    if (!options.figure.empty()) outputs.push_back({"-o", options.figure, FileKind::figure});
+    if (!options.save.empty()) outputs.push_back({"--save", options.save, FileKind::stove});
+    std::vector<Input> inputs = inputs_of(options.file, study.files.front(), study.sets);
+    inputs.push_back({"the log", options.log});
+    check_outputs(outputs, inputs, options.study.force);
 }
 
 Match compute(const MatchRequest& request, Journal& journal, const StudyOptions& options) {
@@ -77,9 +80,7 @@ Match compute(const MatchRequest& request, Journal& journal, const StudyOptions&
 void fit(const FitOptions& options) {
     Study study = begin_study({options.file}, options.study);
     study.variants = {Variant{}};
-    if (!options.figure.empty())
-        check_target(options.figure, is_drawwell_chart(options.figure), options.study.force);
-    if (!options.save.empty()) check_new(options.save, options.study.force);
+    check_targets(options, study);
     const Library library = read_library();
     const Stove stove = stove_of(study, 0, library);
     const std::string name = options.log == "-" ? "standard input" : options.log;

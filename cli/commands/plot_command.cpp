@@ -1,12 +1,12 @@
 #include "cli/commands/plot_command.h"
 
 #include <CLI/CLI.hpp>
+#include <array>
 #include <filesystem>
 #include <memory>
 
 #include "cli/commands/series_request.h"
 #include "cli/commands/targets.h"
-#include "cli/report/chart.h"
 #include "cli/report/pending_file.h"
 #include "cli/report/series_svg.h"
 #include "solver/errors.h"
@@ -23,7 +23,8 @@ struct PlotOptions {
 void plot(const PlotOptions& options) {
     const std::filesystem::path target =
         result_target(options.output, options.series.file, ".svg", "plot.svg");
-    check_target(target, is_drawwell_chart(target), options.force);
+    check_outputs(std::array{Output{"-o", target, FileKind::figure}},
+                  std::array{Input{"the result", options.series.file}}, options.force);
     if (options.series.columns.empty())
         throw InputError("--columns is missing: which series? `drawwell list columns` names all");
     const ChosenSeries chosen = read_series(options.series);

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <CLI/CLI.hpp>
+#include <array>
 #include <memory>
 #include <set>
 
@@ -36,18 +37,17 @@ std::vector<std::string> names_of_runs(const std::vector<std::string>& results) 
 
 void report(const ReportOptions& options) {
     const fs::path page = page_target(options.output, options.results.front());
-    check_target(page, is_drawwell_page(page), options.force);
+    std::vector<Input> inputs;
+    for (const std::string& result : options.results) inputs.push_back({"a result", result});
+    if (!options.log.empty()) inputs.push_back({"the log", options.log});
+    check_outputs(std::array{Output{"-o", page, FileKind::page}}, inputs, options.force);
     write_report(page, options.results, options.log);
 }
 
 }  // namespace
 
 fs::path page_target(const std::string& file, const fs::path& result) {
-    fs::path page =
-        file.empty() ? result.parent_path() / result.stem().concat(".html") : fs::path(file);
-    if (page == result)
-        throw InputError("the page and the result are both called " + page.string());
-    return page;
+    return file.empty() ? result.parent_path() / result.stem().concat(".html") : fs::path(file);
 }
 
 void write_report(const fs::path& page, const std::vector<std::string>& results,

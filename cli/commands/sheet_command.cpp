@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <CLI/CLI.hpp>
+#include <array>
 #include <filesystem>
 #include <iostream>
 #include <memory>
@@ -67,7 +68,8 @@ void sheet(const SheetOptions& options) {
     const fs::path target =
         result_target(options.output, options.stove.file, "-sheet.html", "sheet.html");
     const SheetKind kind = kind_of(target);
-    check_target(target, is_drawwell_sheet(target), options.force);
+    check_outputs(std::array{Output{"-o", target, FileKind::sheet}}, requested.inputs,
+                  options.force);
     if (kind == SheetKind::pdf) check_pdf_tool();
     const Stove& stove = requested.stove;
     std::vector<PaperPage> pages =

@@ -13,11 +13,19 @@
 namespace drawwell {
 namespace {
 
+namespace fs = std::filesystem;
+
+constexpr std::string_view weather_key = "site.weather";  // the only one that names a file
+
+/// Where files lie that a stove file names.
+fs::path folder_of(const std::string& stove) {
+    return stove == "-" ? fs::path() : fs::path(stove).parent_path();
+}
+
 /// Reads files that a stove file names, by their paths from its folder; one that can't be read is
 /// for the user to mend there.
 FileReader reader_beside(const std::string& stove) {
-    namespace fs = std::filesystem;
-    const fs::path folder = stove == "-" ? fs::path() : fs::path(stove).parent_path();
+    const fs::path folder = folder_of(stove);
     return [folder](const std::string& name) {
         try {
             const fs::path file = folder / name;
@@ -44,6 +52,23 @@ StoveText read_stove_text(const std::string& file) {
     return {file == "-" ? "standard input" : file, read_text(file), reader_beside(file)};
 }
 
+std::vector<Input> inputs_of(const std::string& file, const StoveText& stove,
+                             std::span<const Override> overrides) {
+    std::vector<Input> inputs{{"the stove file", file, FileKind::stove}};
+    const auto add_weather = [&](const std::string& name) {
+        inputs.push_back({"the file of its weather", folder_of(file) / name});
+    };
+    try {
+        for (const Entry& entry : parse_raw(stove.text, stove.name).entries)
+            if (entry.key == weather_key) add_weather(entry.value.text);
+    } catch (const InputError&) {
+        // A file that can't be read as a stove names none; whoever reads it says why.
+    }
+    for (const Override& each : overrides)
+        if (each.key == weather_key) add_weather(each.value);
+    return inputs;
+}
+
 RequestedStove read_requested(const StoveRequest& request, const std::vector<Override>& more) {
     std::vector<Override> overrides;
     for (const std::string& set : request.sets) overrides.push_back(parse_override(set));
@@ -51,6 +76,7 @@ RequestedStove read_requested(const StoveRequest& request, const std::vector<Ove
     RequestedStove requested;
     RunRecord& record = requested.record;
     const StoveText& file = requested.file = read_stove_text(request.file);
+    requested.inputs = inputs_of(request.file, file, overrides);
     record.stove_name = file.name;
     record.stove_text = file.text;
     requested.library = read_library();

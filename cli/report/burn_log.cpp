@@ -10,6 +10,7 @@
 #include "cli/read/nearest.h"
 #include "cli/read/units.h"
 #include "cli/report/cell_labels.h"
+#include "cli/report/file_kind.h"
 #include "cli/report/write_csv.h"
 #include "solver/errors.h"
 
@@ -71,8 +72,8 @@ LoggedHead head_of(std::string_view name, const Results& results) {
 
 std::vector<LoggedColumn> read_burn_log(std::string_view text, const Results& results) {
     if (text.starts_with("\xEF\xBB\xBF")) text.remove_prefix(3);  // as spreadsheets begin theirs
-    std::vector<LoggedHead> heads;
-    double second = 0;  // [s] of the time's unit
+    std::vector<std::optional<LoggedHead>> heads;  // none: the mark of a table of drawwell's
+    double second = 0;                             // [s] of the time's unit
     for (int number = 1; !text.empty(); ++number) {
         const std::size_t end = std::min(text.find('\n'), text.size());
         const std::vector<std::string_view> cells = cells_of(text.substr(0, end));
@@ -87,7 +88,10 @@ std::vector<LoggedColumn> read_burn_log(std::string_view text, const Results& re
                                 "not \"{}\"",
                                 number, cells.front()));
             for (std::size_t i = 1; i < cells.size(); ++i)
-                heads.push_back(head_of(cells[i], results));
+                if (cells[i] == table_mark)
+                    heads.emplace_back();
+                else
+                    heads.emplace_back(head_of(cells[i], results));
             continue;
         }
         const std::optional<double> time = number_of(cells.front());
@@ -96,18 +100,18 @@ std::vector<LoggedColumn> read_burn_log(std::string_view text, const Results& re
                 fmt::format("line {}: {}", number,
                             time ? "more cells than headings" : "the time is no number"));
         for (std::size_t i = 1; i < cells.size(); ++i) {
-            if (cells[i].empty()) continue;
+            if (cells[i].empty() || !heads[i - 1]) continue;
             const std::optional<double> value = number_of(cells[i]);
             if (!value)
                 throw InputError(fmt::format("line {}: \"{}\" is no number", number, cells[i]));
-            LoggedHead& head = heads[i - 1];
+            LoggedHead& head = *heads[i - 1];
             head.log.time.push_back(*time * second);
             head.log.value.push_back(head.celsius ? from_celsius(*value) : *value);
         }
     }
     std::vector<LoggedColumn> log;
-    for (LoggedHead& head : heads)
-        if (!head.log.time.empty()) log.push_back(std::move(head.log));
+    for (std::optional<LoggedHead>& head : heads)
+        if (head && !head->log.time.empty()) log.push_back(std::move(head->log));
     if (log.empty()) throw InputError("it holds no figures");
     return log;
 }

@@ -4,19 +4,20 @@
 
 #include <algorithm>
 #include <cmath>
-#include <fstream>
 #include <limits>
 #include <tuple>
 #include <utility>
 
+#include "cli/report/file_kind.h"
 #include "cli/report/nice_steps.h"
 #include "cli/report/svg_text.h"
 
 namespace drawwell {
 namespace {
 
-constexpr std::string_view origin = "<metadata>drawn by drawwell " DRAWWELL_VERSION "</metadata>";
-constexpr std::string_view origin_start = "<metadata>drawn by drawwell ";
+std::string origin() {
+    return fmt::format("{}{}</metadata>", figure_mark, DRAWWELL_VERSION);
+}
 
 constexpr double width = 800, height_in_all = 500;
 constexpr double left = 84, right = 640, top = 106, bottom = 444;
@@ -277,29 +278,21 @@ std::string Chart::svg(double y) const {
         "y=\"{}\" width=\"{}\" height=\"{}\"/></clipPath></defs>\n<rect width=\"{}\" "
         "height=\"{}\" fill=\"#ffffff\"/>\n<g font-family=\"DejaVu Sans, Verdana, Arial, "
         "sans-serif\">\n{}{}{}{}{}{}</g>\n</svg>\n",
-        opening(y, height_in_all), origin, escaped(title_), escaped(description_), left, top,
+        opening(y, height_in_all), origin(), escaped(title_), escaped(description_), left, top,
         right - left, bottom - top, width, height_in_all, behind_, lines_, around_, marks_,
         text_svg({left, 28}, title_, ink, title_text, Anchor::start), placed_labels());
 }
 
 std::string stacked_svg(const std::vector<Chart>& charts) {
     if (charts.size() == 1) return charts.front().svg();
-    std::string figure = opening(0, height_in_all * static_cast<double>(charts.size())) + ">\n" +
-                         std::string(origin) + "\n";
+    std::string figure =
+        opening(0, height_in_all * static_cast<double>(charts.size())) + ">\n" + origin() + "\n";
     double y = 0;
     for (const Chart& chart : charts) {
         figure += chart.svg(y);
         y += height_in_all;
     }
     return figure + "</svg>\n";
-}
-
-bool is_drawwell_chart(const std::filesystem::path& file) {
-    std::ifstream stream(file, std::ios::binary);
-    std::string first, second;
-    std::getline(stream, first);
-    std::getline(stream, second);
-    return first.starts_with("<svg ") && second.starts_with(origin_start);
 }
 
 }  // namespace drawwell

@@ -1,6 +1,5 @@
 #pragma once
 
-#include <filesystem>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -79,8 +78,5 @@ class Chart {
 
 /// Figures one below the other as one SVG.
 std::string stacked_svg(const std::vector<Chart>& charts);
-
-/// Whether the file is a figure that this program drew, hence may be replaced.
-bool is_drawwell_chart(const std::filesystem::path& file);
 
 }  // namespace drawwell

@@ -3,11 +3,12 @@
 #include <fmt/format.h>
 
 #include <cmath>
-#include <fstream>
 #include <iterator>
 #include <map>
 #include <optional>
 #include <string_view>
+
+#include "cli/report/file_kind.h"
 
 namespace drawwell {
 namespace {
@@ -29,18 +30,12 @@ std::string draw_csv(const DrawStudy& study) {
         return value && std::isfinite(*value) ? fmt::format("{:.7g}", *value) : std::string();
     };
     fmt::memory_buffer text;
-    fmt::format_to(std::back_inserter(text), "{}\n", csv_header);
+    fmt::format_to(std::back_inserter(text), "{},{}\n", csv_header, table_mark);
+    const std::string mark = table_mark_of(FileKind::draw_table);
     for (const auto& [flow, pushes] : rows)
-        fmt::format_to(std::back_inserter(text), "{:.10g},{},{}\n", flow, field(pushes.held),
-                       field(pushes.following));
+        fmt::format_to(std::back_inserter(text), "{:.10g},{},{},{}\n", flow, field(pushes.held),
+                       field(pushes.following), mark);
     return fmt::to_string(text);
-}
-
-bool is_draw_csv(const std::filesystem::path& file) {
-    std::ifstream stream(file, std::ios::binary);
-    std::string header;
-    std::getline(stream, header);
-    return header == csv_header;
 }
 
 }  // namespace drawwell

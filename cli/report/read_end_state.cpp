@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "cli/report/end_state_fields.h"
+#include "cli/report/file_kind.h"
 #include "cli/report/pending_file.h"
 #include "cli/report/write_hdf5.h"
 #include "solver/errors.h"
@@ -104,7 +105,7 @@ SavedState read_state(const H5::Group& group) {
 EndState read_end_state(const std::filesystem::path& file) {
     require_readable(file);
     H5::Exception::dontPrint();
-    if (!is_drawwell_result(file))
+    if (kind_of_file(file) != FileKind::result)
         throw InputError("cannot start from " + file.string() +
                          ": it is no result of drawwell burn, or is damaged");
     try {

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <array>
 
+#include "cli/report/file_kind.h"
 #include "cli/report/hdf5_objects.h"
 #include "cli/report/pending_file.h"
 #include "cli/report/stretched_text.h"
@@ -179,7 +180,7 @@ RunRecord read_record(const H5::Group& root) {
 BurnResult read_result(const std::filesystem::path& file) {
     require_readable(file);
     H5::Exception::dontPrint();
-    if (!is_drawwell_result(file))
+    if (kind_of_file(file) != FileKind::result)
         throw InputError("cannot show " + file.string() +
                          ": it is no result of drawwell burn, or is damaged");
     try {

@@ -2,18 +2,15 @@
 
 #include <fmt/format.h>
 
-#include <algorithm>
 #include <cctype>
 #include <cmath>
-#include <fstream>
 #include <iterator>
 #include <string_view>
-#include <vector>
 
 #include "cli/read/units.h"
 #include "cli/report/cell_labels.h"
+#include "cli/report/file_kind.h"
 #include "cli/report/pending_file.h"
-#include "models/columns.h"
 
 namespace drawwell {
 namespace {
@@ -48,8 +45,9 @@ std::string csv_text(const Results& results) {
     for (const Column& column : results.columns)
         for (const std::string& label : cell_labels(results, column))
             fmt::format_to(out, ",{}{}", csv_name(column), label);
-    fmt::format_to(out, "\n");
+    fmt::format_to(out, ",{}\n", table_mark);
 
+    const std::string mark = table_mark_of(FileKind::series_table);
     for (std::size_t step = 0; step < results.time.size(); ++step) {
         fmt::format_to(out, "{:.10g}", results.time[step]);
         for (const Column& column : results.columns)
@@ -60,32 +58,13 @@ std::string csv_text(const Results& results) {
                 else
                     fmt::format_to(out, ",{:.7g}", column.unit == "K" ? to_celsius(value) : value);
             }
-        fmt::format_to(out, "\n");
+        fmt::format_to(out, ",{}\n", mark);
     }
     return fmt::to_string(text);
 }
 
 void write_csv(const std::filesystem::path& file, const Results& results) {
     write_whole(file, csv_text(results));
-}
-
-bool is_drawwell_csv(const std::filesystem::path& file) {
-    std::ifstream stream(file, std::ios::binary);
-    std::string header;
-    std::getline(stream, header);
-    if (!header.starts_with(std::string(time_header) + ",")) return false;
-    // A log of somebody's own may well begin with the time; it will not hold our columns only.
-    std::string_view rest = std::string_view(header).substr(time_header.size());
-    while (!rest.empty()) {
-        rest.remove_prefix(1);
-        const std::string_view cell = rest.substr(0, rest.find(','));
-        const auto columns = all_columns();
-        if (std::none_of(columns.begin(), columns.end(),
-                         [&](const ColumnInfo& column) { return cell.starts_with(column.name); }))
-            return false;
-        rest.remove_prefix(cell.size());
-    }
-    return true;
 }
 
 }  // namespace drawwell

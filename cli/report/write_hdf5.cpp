@@ -9,6 +9,7 @@
 #include <string>
 #include <type_traits>
 
+#include "cli/report/file_kind.h"
 #include "cli/report/hdf5_objects.h"
 #include "cli/report/pending_file.h"
 #include "cli/report/stretched_text.h"
@@ -17,8 +18,6 @@
 
 namespace drawwell {
 namespace {
-
-constexpr const char* program_name = "drawwell";
 
 std::string joined(const std::vector<std::string>& lines) {
     std::string text;
@@ -130,7 +129,7 @@ void write_likely(H5::H5File& file, const LikelyRanges& likely) {
 void write_record(H5::H5File& file, const RunRecord& record, double wall_clock) {
     H5::Group root = file.openGroup("/");
     write_attribute(root, "title", record.title);
-    write_attribute(root, "program", std::string(program_name));
+    write_attribute(root, "program", std::string(program_mark));
     write_attribute(root, "program_version", std::string(DRAWWELL_VERSION));
     write_attribute(root, "schema_version", result_schema_version);
     write_attribute(root, "complete", record.complete ? 1 : 0);
@@ -163,19 +162,6 @@ void write_hdf5(const std::filesystem::path& file, const Results& results, const
         throw FileError("cannot write " + file.string() + " (HDF5: " + error.getDetailMsg() + ")");
     }
     pending.commit();
-}
-
-bool is_drawwell_result(const std::filesystem::path& file) {
-    H5::Exception::dontPrint();
-    try {
-        const H5::H5File hdf5(file.string(), H5F_ACC_RDONLY);
-        const H5::Attribute program = hdf5.openGroup("/").openAttribute("program");
-        std::string text;
-        program.read(program.getStrType(), text);
-        return text == program_name;
-    } catch (const H5::Exception&) {
-        return false;
-    }
 }
 
 }  // namespace drawwell

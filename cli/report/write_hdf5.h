@@ -24,7 +24,4 @@ void write_hdf5(const std::filesystem::path& file, const Results& results, const
                 const RunRecord& record, const SavedState* end_state = nullptr,
                 const LikelyRanges& likely = {});
 
-/// Whether the file is a result of this program, hence may be replaced.
-bool is_drawwell_result(const std::filesystem::path& file);
-
 }  // namespace drawwell

@@ -7,6 +7,7 @@
 #include <nlohmann/json.hpp>
 #include <type_traits>
 
+#include "cli/report/file_kind.h"
 #include "cli/study/answer_names.h"
 #include "cli/study/answers_json.h"
 
@@ -50,7 +51,8 @@ std::string compare_csv(const Study& study, const std::vector<Row>& rows) {
     for (const std::string& key : keys) fmt::format_to(out, ",{}", key);
     fmt::format_to(out, ",error");
     for (const std::string& name : answers) fmt::format_to(out, ",{}", field(name));
-    fmt::format_to(out, "\n");
+    fmt::format_to(out, ",{}\n", table_mark);
+    const std::string mark = table_mark_of(FileKind::compare_table);
     for (std::size_t i = 0; i < rows.size(); ++i) {
         fmt::format_to(out, "{}", field(study.file_of(i).name));
         for (const std::string& key : keys)
@@ -58,7 +60,7 @@ std::string compare_csv(const Study& study, const std::vector<Row>& rows) {
         fmt::format_to(out, ",{}", field(rows[i].error));
         for (const std::string& name : answers)
             fmt::format_to(out, ",{}", csv_of(rows[i].answers.find(name)));
-        fmt::format_to(out, "\n");
+        fmt::format_to(out, ",{}\n", mark);
     }
     return fmt::to_string(text);
 }

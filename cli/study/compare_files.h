@@ -9,7 +9,7 @@
 namespace drawwell {
 
 /// A study as a table for a spreadsheet: a row a stove, in the study's order; what is set in it,
-/// why it failed, every answer. What never happened is empty.
+/// why it failed, every answer, the mark of a table. What never happened is empty.
 std::string compare_csv(const Study& study, const std::vector<Row>& rows);
 
 /// The same as JSON: `{"rows": [{"stove", "settings", "error", "answers"}]}`; null: it never

@@ -5,6 +5,7 @@
 #include <limits>
 #include <numeric>
 
+#include "cli/report/file_kind.h"
 #include "cli/report/hdf5_objects.h"
 #include "cli/report/pending_file.h"
 #include "cli/study/answer_names.h"
@@ -128,7 +129,8 @@ void write_compare_hdf5(const std::filesystem::path& file, const Study& study,
         for (const std::string& name : answer_names(rows)) write_answer(out, name, rows);
         if (series) write_series(out.file(), study, rows, *series);
         H5::Group root = out.file().openGroup("/");
-        write_attribute(root, "program", std::string("drawwell"));
+        write_attribute(root, "program", std::string(program_mark));
+        write_attribute(root, "content", std::string(comparison_mark));
         write_attribute(root, "program_version", std::string(DRAWWELL_VERSION));
         root.close();
         out.file().close();

@@ -3,21 +3,22 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <fstream>
-#include <iterator>
 
+#include "cli/report/file_kind.h"
 #include "cli/report/svg_text.h"
 
 namespace drawwell {
 namespace {
 
-constexpr std::string_view origin = "drawwell sheet " DRAWWELL_VERSION;
-constexpr std::string_view origin_start = "drawwell sheet ";
 constexpr std::string_view ink = "#1d2529";
 constexpr double between_pages = 8;  // [mm] in the one SVG
 
 /// Narrow faces first: paper_width allows for wider ones.
 constexpr std::string_view faces = "Liberation Sans, Arial, Helvetica, DejaVu Sans, sans-serif";
+
+std::string origin() {
+    return fmt::format("{}{}", sheet_mark, DRAWWELL_VERSION);
+}
 
 struct Look {
     std::string_view colour;
@@ -85,7 +86,7 @@ std::string opened(double width, double height) {
 }
 
 std::string origin_text(std::string_view title) {
-    return fmt::format("<desc>{}</desc>\n<title>{}</title>\n", origin, escaped(title));
+    return fmt::format("<desc>{}</desc>\n<title>{}</title>\n", origin(), escaped(title));
 }
 
 }  // namespace
@@ -121,25 +122,14 @@ std::string pages_html(std::span<const PaperPage> pages, std::string_view title)
         "svg {{ display: block; margin: 0 auto 8mm; break-after: page; break-inside: avoid }}\n"
         "@media print {{ body {{ background: none }} svg {{ margin: 0 }} }}\n"
         "</style>\n</head>\n<body>\n",
-        origin, escaped(title), width, height);
+        origin(), escaped(title), width, height);
     for (const PaperPage& page : pages)
         html += opened(page.width, page.height) + contents(page) + "</svg>\n";
     return html + "</body>\n</html>\n";
 }
 
 std::string pdf_origin() {
-    return fmt::format("% {}\n", origin);
-}
-
-bool is_drawwell_sheet(const std::filesystem::path& file) {
-    std::ifstream stream(file, std::ios::binary);
-    const std::string all{std::istreambuf_iterator<char>(stream), {}};
-    if (all.starts_with("%PDF-"))
-        return all.substr(all.size() - std::min<std::size_t>(all.size(), 80)).find(origin_start) !=
-               std::string::npos;
-    // SVG says it in its second line, HTML in its fifth.
-    return (all.starts_with("<svg ") || all.starts_with("<!DOCTYPE html>")) &&
-           all.substr(0, 1000).find(origin_start) != std::string::npos;
+    return fmt::format("% {}\n", origin());
 }
 
 }  // namespace drawwell

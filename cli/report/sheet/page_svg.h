@@ -1,6 +1,5 @@
 #pragma once
 
-#include <filesystem>
 #include <span>
 #include <string>
 #include <string_view>
@@ -20,9 +19,5 @@ std::string pages_html(std::span<const PaperPage> pages, std::string_view title)
 
 /// A comment to put at the end of a PDF of a sheet, by which it is known again.
 std::string pdf_origin();
-
-/// Whether the file is a sheet of either kind, or a PDF of one, that this program wrote, hence may
-/// be replaced.
-bool is_drawwell_sheet(const std::filesystem::path& file);
 
 }  // namespace drawwell

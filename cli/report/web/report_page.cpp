@@ -3,8 +3,8 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <fstream>
 
+#include "cli/report/file_kind.h"
 #include "cli/report/page_text.h"
 #include "cli/report/svg_text.h"
 #include "cli/report/web/answers_html.h"
@@ -156,7 +156,7 @@ std::string without_map(std::string_view script) {
 
 std::string report_page(std::span<const PageRun> runs) {
     return filled(web_template("page.html"), [&](std::string_view name) -> std::string {
-        if (name == "version") return DRAWWELL_VERSION;
+        if (name == "generator") return fmt::format("{}{}", page_mark, DRAWWELL_VERSION);
         if (name == "title") return escaped(title_of(runs));
         if (name == "which") return which(runs);
         if (name == "verdict") return verdict_html(runs);
@@ -182,14 +182,6 @@ std::string report_page(std::span<const PageRun> runs) {
         if (name == "data") return page_data(runs);
         return without_map(web_template(name));
     });
-}
-
-bool is_drawwell_page(const std::filesystem::path& file) {
-    std::ifstream stream(file, std::ios::binary);
-    std::string head(1024, '\0');
-    stream.read(head.data(), static_cast<std::streamsize>(head.size()));
-    return head.starts_with("<!DOCTYPE html>") &&
-           head.find("content=\"drawwell report ") != std::string::npos;
 }
 
 }  // namespace drawwell

@@ -1,6 +1,5 @@
 #pragma once
 
-#include <filesystem>
 #include <span>
 #include <string>
 #include <string_view>
@@ -17,9 +16,6 @@ inline constexpr std::size_t most_runs = 4;
 /// one another, and their answers stand beside each other with the difference from the first. It
 /// reads without JavaScript as well; with it, figures are zoomed and the section follows the time.
 std::string report_page(std::span<const PageRun> runs);
-
-/// Whether the file is such a page, hence may be replaced.
-bool is_drawwell_page(const std::filesystem::path& file);
 
 /// A template with every `{{name}}` replaced by what `part(name)` gives.
 template <class Part>

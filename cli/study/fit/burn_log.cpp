@@ -11,6 +11,7 @@
 #include <utility>
 
 #include "cli/read/unit_table.h"
+#include "cli/report/file_kind.h"
 #include "solver/errors.h"
 
 namespace drawwell {
@@ -126,6 +127,7 @@ class LogReader {
         if (problems_.empty() && log_.time.size() < 2)
             throw InputError(log_.name + ": fewer than two rows stand under the header");
         raise();
+        drop_mark();
         return std::move(log_);
     }
 
@@ -194,6 +196,15 @@ class LogReader {
 
     void add(std::size_t line, const std::string& reason) {
         problems_.push_back(fmt::format("{}:{}: {}", log_.name, line, reason));
+    }
+
+    /// Of a table that drawwell wrote.
+    void drop_mark() {
+        const auto mark = static_cast<std::ptrdiff_t>(log_.find(table_mark));
+        if (mark == std::ssize(log_.headers)) return;
+        log_.headers.erase(log_.headers.begin() + mark);
+        log_.cells.erase(log_.cells.begin() + mark);
+        if (mark < static_cast<std::ptrdiff_t>(log_.time_column)) --log_.time_column;
     }
 
     void raise() const {

@@ -35,8 +35,8 @@ struct BurnLog {
 
 /// Reads a table of comma, tab or semicolon with a header row (behind # stand remarks). One column
 /// is the time, called time, elapsed or clock, in s, min or h by its header, or as h:mm:ss; a date
-/// before it is passed over, and after midnight it goes on. InputError names file, line and column
-/// of everything wrong, ten at most.
+/// before it is passed over, and after midnight it goes on. The mark of a table of drawwell's is
+/// left out. InputError names file, line and column of everything wrong, ten at most.
 BurnLog read_log(std::string_view text, std::string_view file_name);
 
 /// The numbers of a column in SI, read in that unit; NaN for gaps: empty cells and what loggers

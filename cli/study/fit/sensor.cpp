@@ -135,7 +135,7 @@ Bead parse_bead(const std::string& text) {
 }
 
 /// A cell of a divided part: `[0.105m]`, or its number.
-void check_cell(std::string_view cell) {
+void check_cell(std::string_view cell, std::string_view axis) {
     if (cell.empty()) return;
     const bool closed = cell.size() > 2 && cell.starts_with('[') && cell.ends_with(']');
     const std::string_view inside = closed ? cell.substr(1, cell.size() - 2) : "";
@@ -143,7 +143,7 @@ void check_cell(std::string_view cell) {
     if (inside == "last" || inside == "middle" ||
         inside.find_first_not_of("0123456789") == std::string_view::npos)
         return;
-    parse_quantity(inside, Quantity::length);
+    parse_quantity(inside, place_quantity(axis));
 }
 
 /// The unit in which a column is logged: as mapped, by its header, or the kind's usual one.
@@ -159,6 +159,10 @@ std::string unit_of(const LogHeader& header, const std::string& mapped, const Se
 double SensorNoise::common_at(double value, Quantity quantity) const {
     const double shown = quantity == Quantity::temperature ? to_celsius(value) : value;
     return std::max(common, common_relative * std::abs(shown));
+}
+
+Quantity place_quantity(std::string_view axis) {
+    return axis == "load" ? Quantity::time : Quantity::length;
 }
 
 double parse_difference(std::string_view text, Quantity quantity) {
@@ -181,7 +185,7 @@ Sensor usual_sensor(std::string_view column, std::string_view cell) {
     }
     if (!cell.empty() && known->axis.empty())
         throw InputError(fmt::format("{} has one value an instant, leave out {}", column, cell));
-    check_cell(cell);
+    check_cell(cell, known->axis);
     Sensor sensor;
     sensor.column = column;
     sensor.cell = cell;

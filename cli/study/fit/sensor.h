@@ -55,6 +55,10 @@ struct SensorWishes {
     std::vector<std::string> noises = {};  // `TC2=2K`, `TC2=2K,5K`: of each reading, of all alike
 };
 
+/// In what the places of a column's cells are told, by its axis: loads stand by the time when they
+/// are due.
+Quantity place_quantity(std::string_view axis);
+
 /// A sensor of a model's column with the usual noise of its kind, and on gas the usual bead.
 /// InputError: no such column.
 Sensor usual_sensor(std::string_view column, std::string_view cell);

@@ -196,7 +196,7 @@ std::size_t cell_of(const Results& results, const Column& column, const std::str
     const auto axis = std::find_if(results.axes.begin(), results.axes.end(),
                                    [&](const Axis& each) { return each.name == column.axis; });
     if (axis == results.axes.end()) return column.width;
-    const double place = parse_quantity(inside, Quantity::length);
+    const double place = parse_quantity(inside, place_quantity(column.axis));
     const auto found = std::min_element(
         axis->positions.begin(), axis->positions.end(),
         [&](double a, double b) { return std::abs(a - place) < std::abs(b - place); });

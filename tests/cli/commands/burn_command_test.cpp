@@ -5,8 +5,7 @@
 #include <algorithm>
 #include <nlohmann/json.hpp>
 
-#include "cli/report/write_csv.h"
-#include "cli/report/write_hdf5.h"
+#include "cli/report/file_kind.h"
 #include "tests/cli/run_program.h"
 
 using namespace drawwell;
@@ -32,7 +31,7 @@ TEST_SUITE("cli/commands/burn") {
         CHECK(contains(run.out, "raw"));
         CHECK(contains(run.out, "Before you light it"));
         CHECK(contains(run.out, "allotment-kitchen.h5"));
-        CHECK(is_drawwell_result(folder / "allotment-kitchen.h5"));
+        CHECK(kind_of_file(folder / "allotment-kitchen.h5") == FileKind::result);
         CHECK(files_in(folder / "") == 1);
     }
 
@@ -44,15 +43,15 @@ TEST_SUITE("cli/commands/burn") {
         CHECK(json["result_file"] == "other.h5");
         CHECK(json["overrides"] == nlohmann::json{"burn.duration=5min"});
         CHECK(json["steps"].get<int>() > 0);
-        CHECK(is_drawwell_result(folder / "other.h5"));
+        CHECK(kind_of_file(folder / "other.h5") == FileKind::result);
     }
 
     TEST_CASE("--csv adds a table beside the result, or where it is told") {
         const ScratchFolder folder;
         CHECK(run_program(folder, sample + "-o a.h5 --csv").code == 0);
-        CHECK(is_drawwell_csv(folder / "a.csv"));
+        CHECK(kind_of_file(folder / "a.csv") == FileKind::series_table);
         CHECK(run_program(folder, sample + "--quiet --csv table.txt").out == "");
-        CHECK(is_drawwell_csv(folder / "table.txt"));
+        CHECK(kind_of_file(folder / "table.txt") == FileKind::series_table);
     }
 
     TEST_CASE("an earlier result is replaced, another's file only with --force") {
@@ -62,14 +61,60 @@ TEST_SUITE("cli/commands/burn") {
         put(folder / "a.h5", "a letter");
         ProgramRun run = run_program(folder, sample + "-o a.h5");
         CHECK(run.code == 2);
-        CHECK(contains(run.err, "a.h5 exists and is no result of drawwell"));
+        CHECK(contains(run.err, "a.h5 exists and is not a result that drawwell wrote"));
         CHECK(contains(run.err, "--force"));
         CHECK(bytes_of(folder / "a.h5") == "a letter");
-        put(folder / "log.csv", "time_s,thermometer\n");
-        CHECK(run_program(folder, sample + "-o b.h5 --csv log.csv").code == 2);
-        CHECK(bytes_of(folder / "log.csv") == "time_s,thermometer\n");
+        // A log headed as the help of `report` says, and with nothing but columns of the model.
+        const std::string log = "time_s,plate_temperature_c,outlet_gas_temperature_c\n60,150,210\n";
+        put(folder / "log.csv", log);
+        run = run_program(folder, sample + "-o b.h5 --csv log.csv");
+        CHECK(run.code == 2);
+        CHECK(contains(run.err, "name another with --csv"));
+        CHECK(bytes_of(folder / "log.csv") == log);
+        CHECK_FALSE(std::filesystem::exists(folder / "b.h5"));
         CHECK(run_program(folder, sample + "-o a.h5 --force").code == 0);
-        CHECK(is_drawwell_result(folder / "a.h5"));
+        CHECK(kind_of_file(folder / "a.h5") == FileKind::result);
+    }
+
+    TEST_CASE("two outputs that are one file are refused before anything is computed") {
+        const ScratchFolder folder;
+        const std::string long_burn = any_time + "--for 240h --force ";
+        std::filesystem::create_symlink("y.h5", folder / "link.csv");
+        for (const char* outputs :
+             {"-o y.h5 --csv y.h5", "-o y.h5 --csv ./y.h5", "-o y.h5 --csv link.csv",
+              "-o y.h5 --csv y.partial.h5", "-o y.csv --csv", "-o y.h5 --csv z --report ./z"}) {
+            CAPTURE(outputs);
+            const ProgramRun run = run_program(folder, long_burn + outputs);
+            CHECK(run.code == 2);
+            CHECK(contains(run.err, "are one file"));
+            CHECK(contains(run.err, "--csv"));
+        }
+        put(folder / "y.h5", "");
+        std::filesystem::create_hard_link(folder / "y.h5", folder / "hard.csv");
+        CHECK(run_program(folder, long_burn + "-o y.h5 --csv hard.csv").code == 2);
+        CHECK(files_in(folder / "") == 3);
+    }
+
+    TEST_CASE("no file that the burn is made of is replaced, by force neither") {
+        const ScratchFolder folder;
+        const std::string stove = bytes_of(DRAWWELL_SOURCES "/data/stoves/allotment-kitchen.toml"),
+                          weather = "time_min,outdoor_c\n0,5\n1,4\n";
+        std::filesystem::create_directory(folder / "stoves");
+        put(folder / "stoves/a.toml", stove);
+        put(folder / "stoves/night.csv", weather);
+        for (const char* arguments :
+             {"stoves/a.toml -o ./stoves/a.toml", "- -o stoves/a.toml <stoves/a.toml",
+              "stoves/a.toml --csv stoves/night.csv --set site.weather=night.csv",
+              "stoves/a.toml --report kept >kept"}) {
+            CAPTURE(arguments);
+            const ProgramRun run = run_program(
+                folder, "-c '\"$drawwell\" burn --for 5s --force " + std::string(arguments) + "'",
+                "bash");
+            CHECK(run.code == 2);
+            CHECK(contains(run.err, "would replace"));
+        }
+        CHECK(bytes_of(folder / "stoves/a.toml") == stove);
+        CHECK(bytes_of(folder / "stoves/night.csv") == weather);
     }
 
     TEST_CASE("a result that could not be written is refused before computing") {
@@ -127,7 +172,7 @@ TEST_SUITE("cli/commands/burn") {
                         " burn - --for 2min --json --set 'flue.stack.length=0.5 m' "
                         "<$sources/data/stoves/allotment-kitchen.toml");
         REQUIRE(run.code == 0);
-        CHECK(is_drawwell_result(folder / "burn.h5"));
+        CHECK(kind_of_file(folder / "burn.h5") == FileKind::result);
         CHECK(nlohmann::json::parse(run.out)["overrides"][0] == "flue.stack.length=0.5 m");
     }
 
@@ -141,7 +186,7 @@ TEST_SUITE("cli/commands/burn") {
         CHECK(run.code == 130);
         CHECK(contains(run.err, "a.partial.h5"));
         CHECK(bytes_of(folder / "a.h5") == before);
-        CHECK(is_drawwell_result(folder / "a.partial.h5"));
+        CHECK(kind_of_file(folder / "a.partial.h5") == FileKind::result);
         CHECK(files_in(folder / "") == 2);
     }
 

@@ -123,6 +123,24 @@ TEST_SUITE("cli/commands/compare") {
         CHECK(run_program(folder, three + "--series -o d.h5 --likely 2").code == 2);
     }
 
+    TEST_CASE("no table or file of others is replaced, and none of the stoves compared") {
+        const ScratchFolder folder;
+        const std::string prices = "stove,price\nallotment kitchen,30\n";
+        put(folder / "prices.csv", prices);
+        const ProgramRun run = run_program(folder, three + "--csv prices.csv");
+        CHECK(run.code == 2);
+        CHECK(contains(run.err, "prices.csv exists and is not a table of a comparison"));
+        CHECK(bytes_of(folder / "prices.csv") == prices);
+        put(folder / "b.toml", bytes_of(DRAWWELL_SOURCES "/data/stoves/workshop.toml"));
+        for (const char* outputs : {"-o c.h5 --csv ./c.h5", "--csv b.toml", "b.toml -o ./b.toml"}) {
+            CAPTURE(outputs);
+            const ProgramRun same = run_program(folder, three + "b.toml --force " + outputs);
+            CHECK(same.code == 2);
+            CHECK((contains(same.err, "are one file") || contains(same.err, "would replace")));
+        }
+        CHECK(files_in(folder / "") == 2);
+    }
+
     TEST_CASE("nothing to compare, and a misspelled answer or key, are refused") {
         const ScratchFolder folder;
         const std::string stove = " compare $sources/data/stoves/allotment-kitchen.toml ";

@@ -4,8 +4,7 @@
 
 #include <nlohmann/json.hpp>
 
-#include "cli/report/chart.h"
-#include "cli/report/draw_csv.h"
+#include "cli/report/file_kind.h"
 #include "tests/cli/report/svg_reading.h"
 #include "tests/cli/run_program.h"
 
@@ -31,7 +30,7 @@ TEST_SUITE("cli/commands/draw") {
         CHECK(contains(run.out, "allotment kitchen, 5 min after lighting"));
         CHECK(contains(run.out, "Spare draw"));
         CHECK(contains(run.out, "allotment-kitchen-draw.svg"));
-        CHECK(is_drawwell_chart(folder / "allotment-kitchen-draw.svg"));
+        CHECK(kind_of_file(folder / "allotment-kitchen-draw.svg") == FileKind::figure);
         CHECK(well_formed(bytes_of(folder / "allotment-kitchen-draw.svg")));
         CHECK(files_in(folder / "") == 1);
     }
@@ -46,9 +45,9 @@ TEST_SUITE("cli/commands/draw") {
         CHECK(json["figure"] == "a.svg");
         CHECK(json["overrides"] == nlohmann::json{"flue.stack.length=1.1 m"});
         CHECK_FALSE(json["walls_held"]["points"].empty());
-        CHECK(is_draw_csv(folder / "a.csv"));
+        CHECK(kind_of_file(folder / "a.csv") == FileKind::draw_table);
         CHECK(run_program(folder, sample + "--quiet --csv table.txt").out == "");
-        CHECK(is_draw_csv(folder / "table.txt"));
+        CHECK(kind_of_file(folder / "table.txt") == FileKind::draw_table);
     }
 
     TEST_CASE("an earlier figure is replaced, another's file only with --force") {
@@ -58,12 +57,12 @@ TEST_SUITE("cli/commands/draw") {
         put(folder / "a.svg", "<svg>a drawing</svg>");
         const ProgramRun run = run_program(folder, sample + "-o a.svg");
         CHECK(run.code == 2);
-        CHECK(contains(run.err, "a.svg exists and is no result of drawwell"));
+        CHECK(contains(run.err, "a.svg exists and is not a figure that drawwell wrote"));
         CHECK(bytes_of(folder / "a.svg") == "<svg>a drawing</svg>");
         put(folder / "log.csv", "time_s,thermometer\n");
         CHECK(run_program(folder, sample + "-o b.svg --csv log.csv").code == 2);
         CHECK(run_program(folder, sample + "-o a.svg --force").code == 0);
-        CHECK(is_drawwell_chart(folder / "a.svg"));
+        CHECK(kind_of_file(folder / "a.svg") == FileKind::figure);
     }
 
     TEST_CASE(
@@ -97,7 +96,7 @@ TEST_SUITE("cli/commands/draw") {
         const ProgramRun run =
             run_program(folder, " draw - --at 2min <$sources/data/stoves/allotment-kitchen.toml");
         CHECK(run.code == 0);
-        CHECK(is_drawwell_chart(folder / "draw.svg"));
+        CHECK(kind_of_file(folder / "draw.svg") == FileKind::figure);
     }
 
     TEST_CASE("Ctrl-C during a draw leaves no file, and an earlier figure alone") {

@@ -28,7 +28,7 @@ TEST_SUITE("cli/commands/export") {
             run_program(folder, " export run.h5 --columns spare_draw --every 1min");
         CHECK(run.code == 0);
         CHECK(run.err == "");
-        CHECK(run.out == "time_s,spare_draw_pa\n0,4.5\n60,6.5\n");
+        CHECK(run.out == "time_s,spare_draw_pa,drawwell_table\n0,4.5,series 1\n60,6.5,series 1\n");
         const ProgramRun file = run_program(
             folder, " export run.h5 --columns spare_draw,plate_temperature --csv out.csv");
         CHECK(file.code == 0);
@@ -40,7 +40,8 @@ TEST_SUITE("cli/commands/export") {
     TEST_CASE("what cannot be exported is refused, with nothing left behind") {
         const ScratchFolder folder;
         put_run(folder);
-        put(folder / "letter.csv", "a letter");
+        // Headed as the help of `report --log` says.
+        put(folder / "letter.csv", "time_s,plate_temperature_c\n60,95\n");
         CHECK(run_program(folder, " export none.h5").code == 4);
         const ProgramRun unknown = run_program(folder, " export run.h5 --columns spare_drew");
         CHECK(unknown.code == 2);
@@ -48,7 +49,8 @@ TEST_SUITE("cli/commands/export") {
         CHECK(run_program(folder, " export run.h5 --every 0s").code == 2);
         CHECK(run_program(folder, " export run.h5 --every soon").code == 2);
         CHECK(run_program(folder, " export run.h5 --csv letter.csv").code == 2);
-        CHECK(bytes_of(folder / "letter.csv") == "a letter");
+        CHECK(bytes_of(folder / "letter.csv") == "time_s,plate_temperature_c\n60,95\n");
+        CHECK(run_program(folder, " export run.h5 --csv ./run.h5 --force").code == 2);
         CHECK(run_program(folder, " export letter.csv").code == 2);
         CHECK(files_in(folder / "") == 2);
     }

@@ -93,12 +93,27 @@ TEST_SUITE("cli/commands/fit") {
         CHECK(input["left"] < 0.5);
     }
 
+    TEST_CASE("a table that burn or export wrote is read as a log, its mark passed over") {
+        const Logged logged;
+        const ProgramRun run = run_program(
+            logged.folder,
+            "fit small.toml --log burn.csv --rest-as-filed --fit day.wood_moisture --json" +
+                coarse);
+        CHECK(run.err.find("drawwell_table") == std::string::npos);
+        CHECK(run.code == 0);
+    }
+
     TEST_CASE("no file of another's is replaced, nothing is computed before") {
         const Logged logged;
         put(logged.folder / "mine.toml", "mine");
         put(logged.folder / "mine.svg", "mine");
         CHECK(logged.fit("--save mine.toml").code == 2);
         CHECK(logged.fit("-o mine.svg").code == 2);
+        CHECK(logged.fit("-o small.toml --force").code == 2);
+        CHECK(logged.fit("--save log.csv --force").code == 2);
+        CHECK(logged.fit("-o new.svg --save ./new.svg").code == 2);
+        CHECK(tests::read(bytes_of(logged.folder / "small.toml")).title == "small");
+        CHECK(bytes_of(logged.folder / "log.csv").starts_with("time_s"));
         CHECK(bytes_of(logged.folder / "mine.toml") == "mine");
         CHECK(bytes_of(logged.folder / "mine.svg") == "mine");
     }

@@ -2,7 +2,7 @@
 
 #include <doctest/doctest.h>
 
-#include "cli/report/web/report_page.h"
+#include "cli/report/file_kind.h"
 #include "tests/cli/run_program.h"
 
 using namespace drawwell;
@@ -21,7 +21,7 @@ TEST_SUITE("cli/commands/report") {
     TEST_CASE("a burn leaves its page when asked, and the same page is made of its result later") {
         const ScratchFolder folder;
         CHECK(run_program(folder, burn + "-o a.h5 --report").code == 0);
-        CHECK(is_drawwell_page(folder / "a.html"));
+        CHECK(kind_of_file(folder / "a.html") == FileKind::page);
         const ProgramRun report = run_program(folder, " report a.h5 -o later.html");
         CHECK(report.code == 0);
         CHECK(report.out == "");
@@ -53,6 +53,22 @@ TEST_SUITE("cli/commands/report") {
         const ProgramRun many = run_program(folder, " report a.h5 a.h5 a.h5 a.h5 a.h5 -o b.html");
         CHECK(many.code == 2);
         CHECK(contains(many.err, "4 results at most"));
+    }
+
+    TEST_CASE("a table that burn or export wrote is laid over as a log, its mark passed over") {
+        const ScratchFolder folder;
+        CHECK(run_program(folder, burn + "-o run.h5").code == 0);
+        CHECK(run_program(folder,
+                          " export run.h5 --columns plate_temperature --every 60s --csv log.csv")
+                  .code == 0);
+        const ProgramRun run = run_program(folder, " report run.h5 --log log.csv");
+        CHECK(run.err == "");
+        CHECK(run.code == 0);
+        // And none of the two is replaced by the page.
+        for (const char* input : {"run.h5", "./log.csv"})
+            CHECK(
+                run_program(folder, std::string(" report run.h5 --log log.csv --force -o ") + input)
+                    .code == 2);
     }
 
     TEST_CASE("a log that can't be read is refused by its name and line") {

@@ -3,7 +3,7 @@
 #include <doctest/doctest.h>
 
 #include "cli/commands/run_tool.h"
-#include "cli/report/sheet/page_svg.h"
+#include "cli/report/file_kind.h"
 #include "tests/cli/report/svg_reading.h"
 #include "tests/cli/run_program.h"
 
@@ -86,7 +86,7 @@ TEST_SUITE("cli/commands/sheet") {
         const ScratchFolder folder;
         CHECK(run_program(folder, sample + "-o a.pdf --no-templates").code == 0);
         CHECK(bytes_of(folder / "a.pdf").starts_with("%PDF-"));
-        CHECK(is_drawwell_sheet(folder / "a.pdf"));
+        CHECK(kind_of_file(folder / "a.pdf") == FileKind::sheet);
         CHECK(run_program(folder, sample + "-o a.pdf --no-templates").code == 0);
         CHECK(files_in(folder / "") == 1);
     }

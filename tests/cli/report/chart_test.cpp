@@ -5,7 +5,6 @@
 #include <limits>
 
 #include "tests/cli/report/svg_reading.h"
-#include "tests/cli/scratch_folder.h"
 
 using namespace drawwell;
 
@@ -49,17 +48,5 @@ TEST_SUITE("cli/report/chart") {
             CHECK(svg.find("nan") == std::string::npos);
             CHECK(svg.find("inf") == std::string::npos);
         }
-    }
-
-    TEST_CASE("only figures of ours are taken for ours") {
-        const ScratchFolder folder;
-        put(folder / "a.svg", Chart("t", "d", {"x"}, {"y"}).svg());
-        CHECK(is_drawwell_chart(folder / "a.svg"));
-        put(folder / "b.svg",
-            "<svg xmlns=\"http://www.w3.org/2000/svg\">\n<title>x</title></svg>\n");
-        CHECK_FALSE(is_drawwell_chart(folder / "b.svg"));
-        put(folder / "c.svg", "");
-        CHECK_FALSE(is_drawwell_chart(folder / "c.svg"));
-        CHECK_FALSE(is_drawwell_chart(folder / "absent.svg"));
     }
 }

@@ -5,7 +5,6 @@
 #include <limits>
 
 #include "cli/report/pending_file.h"
-#include "models/columns.h"
 #include "tests/cli/report/sample_run.h"
 #include "tests/cli/scratch_folder.h"
 
@@ -14,10 +13,11 @@ using namespace drawwell;
 TEST_SUITE("cli/report/write_csv") {
     TEST_CASE("a row an instant, a field a cell, temperatures in degrees Celsius") {
         CHECK(csv_text(sample_results()) ==
-              "time_s,spare_draw_pa,plate_temperature_c[0.05m],plate_temperature_c[0.15m]\n"
-              "0,4.5,6.85,7.85\n"
-              "30,5.5,106.85,87.85\n"
-              "60,6.5,206.85,167.85\n");
+              "time_s,spare_draw_pa,plate_temperature_c[0.05m],plate_temperature_c[0.15m],"
+              "drawwell_table\n"
+              "0,4.5,6.85,7.85,series 1\n"
+              "30,5.5,106.85,87.85,series 1\n"
+              "60,6.5,206.85,167.85,series 1\n");
     }
 
     TEST_CASE("what is not a number is left empty") {
@@ -25,14 +25,14 @@ TEST_SUITE("cli/report/write_csv") {
         results.columns[0].values[1] = std::numeric_limits<double>::quiet_NaN();
         results.columns[1].values[5] = std::numeric_limits<double>::infinity();
         const std::string text = csv_text(results);
-        CHECK(text.find("\n30,,106.85,87.85\n") != std::string::npos);
-        CHECK(text.ends_with("\n60,6.5,206.85,\n"));
+        CHECK(text.find("\n30,,106.85,87.85,series 1\n") != std::string::npos);
+        CHECK(text.ends_with("\n60,6.5,206.85,,series 1\n"));
     }
 
     TEST_CASE("cells whose positions look alike are numbered instead") {
         Results results = sample_results();
         results.axes[0].positions = {0.05, 0.0500001};
-        CHECK(csv_text(results).find("plate_temperature_c[0],plate_temperature_c[1]\n") !=
+        CHECK(csv_text(results).find("plate_temperature_c[0],plate_temperature_c[1],") !=
               std::string::npos);
     }
 
@@ -40,24 +40,7 @@ TEST_SUITE("cli/report/write_csv") {
         Results results = sample_results();
         results.columns = {{"air_flow", "kg/s", "", "", 1, {1, 2, 3}},
                            {"oxygen", "1", "", "", 1, {0.1, 0.2, 0.2}}};
-        CHECK(csv_text(results).starts_with("time_s,air_flow_kg_s,oxygen\n"));
-    }
-
-    TEST_CASE("only tables of ours are taken for ours") {
-        const ScratchFolder folder;
-        Results results;
-        results.time = {0};
-        for (const ColumnInfo& column : all_columns())
-            if (column.axis.empty())
-                results.columns.push_back(
-                    {std::string(column.name), std::string(column.unit), "", "", 1, {300}});
-        REQUIRE_FALSE(results.columns.empty());
-        write_csv(folder / "run.csv", results);
-        CHECK(is_drawwell_csv(folder / "run.csv"));
-        put(folder / "log.csv", "time_s,my_thermometer\n0,20\n");
-        CHECK_FALSE(is_drawwell_csv(folder / "log.csv"));
-        put(folder / "empty.csv", "");
-        CHECK_FALSE(is_drawwell_csv(folder / "empty.csv"));
+        CHECK(csv_text(results).starts_with("time_s,air_flow_kg_s,oxygen,drawwell_table\n"));
     }
 
     TEST_CASE("a table that cannot be written is an error") {

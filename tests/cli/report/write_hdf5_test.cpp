@@ -9,6 +9,7 @@
 #include <limits>
 #include <thread>
 
+#include "cli/report/file_kind.h"
 #include "cli/report/pending_file.h"
 #include "tests/cli/report/sample_run.h"
 #include "tests/cli/scratch_folder.h"
@@ -167,10 +168,10 @@ TEST_SUITE("cli/report/write_hdf5") {
     TEST_CASE("only results of ours are taken for ours") {
         const ScratchFolder folder;
         write_hdf5(folder / "ours.h5", sample_results(), sample_summary(), sample_record());
-        CHECK(is_drawwell_result(folder / "ours.h5"));
+        CHECK(kind_of_file(folder / "ours.h5") == FileKind::result);
         put(folder / "letter.h5", "Dear Sir or Madam");
-        CHECK_FALSE(is_drawwell_result(folder / "letter.h5"));
-        CHECK_FALSE(is_drawwell_result(folder / "absent.h5"));
+        CHECK(kind_of_file(folder / "letter.h5") == FileKind::other);
+        CHECK(kind_of_file(folder / "absent.h5") == FileKind::other);
         {
             const H5::H5File other((folder / "other.h5").string(), H5F_ACC_TRUNC);
             const H5::StrType type(H5::PredType::C_S1, 6);
@@ -178,7 +179,7 @@ TEST_SUITE("cli/report/write_hdf5") {
                 .createAttribute("program", type, H5::DataSpace(H5S_SCALAR))
                 .write(type, std::string("other"));
         }
-        CHECK_FALSE(is_drawwell_result(folder / "other.h5"));
+        CHECK(kind_of_file(folder / "other.h5") == FileKind::other);
     }
 
     TEST_CASE("a result that cannot be written leaves the earlier one as it was") {

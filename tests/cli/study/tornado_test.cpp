@@ -5,7 +5,7 @@
 #include <cstdio>
 #include <fstream>
 
-#include "cli/report/chart.h"
+#include "cli/report/file_kind.h"
 #include "tests/cli/scratch_folder.h"
 #include "tests/cli/study/made_row.h"
 #include "tests/near.h"
@@ -74,7 +74,7 @@ TEST_SUITE("cli/study/tornado") {
         const ScratchFolder folder;
         std::ofstream(folder / "a.svg") << tornado_svg(
             "R & D", {tornado_of(some(), plate(300), headline_of("plate_centre_max_c"), false, 8)});
-        CHECK(is_drawwell_chart(folder / "a.svg"));
+        CHECK(kind_of_file(folder / "a.svg") == FileKind::figure);
         const std::string svg = bytes_of(folder / "a.svg");
         CHECK(svg.find("R &amp; D") != std::string::npos);
         CHECK(svg.find("barrel &lt;height&gt;") != std::string::npos);

@@ -5,7 +5,6 @@
 #include <vector>
 
 #include "tests/cli/report/svg_reading.h"
-#include "tests/cli/scratch_folder.h"
 
 using namespace drawwell;
 
@@ -48,18 +47,5 @@ TEST_SUITE("cli/report/sheet/page_svg") {
         CHECK(count == 2);
         CHECK_FALSE(contains(html, "src="));
         CHECK_FALSE(contains(html, "href="));
-    }
-
-    TEST_CASE("a sheet is known again in every form, another's file is not") {
-        const ScratchFolder folder;
-        put(folder / "a.svg", pages_svg(two_pages(), "t"));
-        put(folder / "a.html", pages_html(two_pages(), "t"));
-        put(folder / "a.pdf", "%PDF-1.5\nstream\n%%EOF\n" + pdf_origin());
-        put(folder / "b.pdf", "%PDF-1.5\nstream\n%%EOF\n");
-        put(folder / "b.html", "<!DOCTYPE html><html></html>");
-        for (const char* name : {"a.svg", "a.html", "a.pdf"})
-            CHECK(is_drawwell_sheet(folder / name));
-        for (const char* name : {"b.pdf", "b.html", "none.svg"})
-            CHECK_FALSE(is_drawwell_sheet(folder / name));
     }
 }
