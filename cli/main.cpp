@@ -16,6 +16,7 @@
 #include "cli/commands/plot_command.h"
 #include "cli/commands/report_command.h"
 #include "cli/commands/sheet_command.h"
+#include "cli/commands/standard_streams.h"
 #include "cli/report/pending_file.h"
 #include "cli/study/ranks.h"
 #include "solver/errors.h"
@@ -55,16 +56,17 @@ int run(int argc, char** argv) {
     app.footer(footer);  // last, or commands would take it over
     if (argc < 2) {
         std::cout << app.help();
+        flush_output();
         return exit_input;
     }
     try {
         app.parse(argc, argv);
     } catch (const CLI::ParseError& error) {
         if (!speaks_for_all()) return error.get_exit_code() == 0 ? exit_success : exit_input;
-        return app.exit(error) == 0 ? exit_success : exit_input;
+        if (app.exit(error) != 0) return exit_input;
     }
     // A full disk or a closed pipe behind standard output is an error as well.
-    if (!std::cout.flush()) throw FileError("cannot write standard output");
+    flush_output();
     return exit_success;
 }
 
@@ -77,6 +79,7 @@ int fail(const std::exception& error, int code) {
 
 int main(int argc, char** argv) {
     using namespace drawwell;
+    prepare_streams();
     try {
         return run(argc, argv);
     } catch (const InputError& error) {

@@ -5,6 +5,7 @@
 #include <iostream>
 #include <memory>
 #include <optional>
+#include <utility>
 
 #include "cli/commands/exit_codes.h"
 #include "cli/commands/report_command.h"
@@ -15,6 +16,7 @@
 #include "cli/commands/units_option.h"
 #include "cli/commands/watched_run.h"
 #include "cli/read/resolved_text.h"
+#include "cli/report/file_name.h"
 #include "cli/report/json_summary.h"
 #include "cli/report/page.h"
 #include "cli/report/page_text.h"
@@ -56,9 +58,8 @@ struct Targets {
 
 /// `run.h5` becomes `run.partial.h5`.
 fs::path partial_of(const fs::path& result) {
-    fs::path partial = result;
     const std::string extension = result.has_extension() ? result.extension().string() : ".h5";
-    return partial.replace_extension(".partial" + extension);
+    return with_ending(result, ".partial" + extension);
 }
 
 /// Where the results will go; refused before anything is computed if they can't.
@@ -88,18 +89,9 @@ BurnOutcome compute(const RequestedStove& requested, const SavedState* from, boo
     return run_burn(requested.stove, requested.library, run.watch(), from);
 }
 
-/// Keeps the series of other days beside the result until the burn is told.
-struct DaySeries {
-    explicit DaySeries(fs::path result) : store(result.replace_extension(".days")) {}
-    ~DaySeries() { store.remove(); }
-    DaySeries(const DaySeries&) = delete;
-    DaySeries& operator=(const DaySeries&) = delete;
-    SeriesStore store;
-};
-
 /// The same stove on other days and fires.
 std::vector<Row> likely_days(const BurnOptions& options, const std::vector<Override>& duration,
-                             const RequestedStove& requested, SeriesStore& series) {
+                             const RequestedStove& requested, DaySeries& series) {
     if (options.days == 0) return {};
     if (!options.start.empty())
         throw InputError("--likely begins cold: leave out --start-from, or --likely");
@@ -114,7 +106,10 @@ std::vector<Row> likely_days(const BurnOptions& options, const std::vector<Overr
     study.days = options.days;
     study.seed = options.seed;
     Journal none;
-    return compute_rows(study, requested.library, none, study_options, nullptr, &series);
+    RowsWatch watch;
+    watch.series = true;
+    watch.finished = [&](const Row& day) { series.keep(day); };
+    return compute_rows(study, requested.library, none, study_options, std::move(watch));
 }
 
 void burn(const BurnOptions& options) {
@@ -158,11 +153,11 @@ void burn(const BurnOptions& options) {
         if (targets.report) write_report(*targets.report, {targets.result.string()});
     };
     report();
-    DaySeries series(targets.result);
-    const std::vector<Row> days = likely_days(options, duration, requested, series.store);
+    DaySeries series;
+    const std::vector<Row> days = likely_days(options, duration, requested, series);
     if (!days.empty()) {
         LikelyRanges likely = likely_ranges(days);
-        add_bands(likely, days, series.store);
+        add_bands(likely, days, series);
         write_hdf5(targets.result, outcome.results, outcome.summary, record, &outcome.end_state,
                    likely);
         report();

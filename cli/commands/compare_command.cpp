@@ -5,7 +5,9 @@
 #include <iostream>
 #include <memory>
 #include <optional>
+#include <utility>
 
+#include "cli/commands/standard_streams.h"
 #include "cli/commands/stove_request.h"
 #include "cli/commands/study_options.h"
 #include "cli/commands/targets.h"
@@ -47,7 +49,7 @@ std::vector<Variant> variants_of(const CompareOptions& options) {
 
 /// Where a comparison is written.
 struct Targets {
-    fs::path result;  // also names the journal
+    fs::path result;
     std::optional<fs::path> csv;
 };
 
@@ -77,12 +79,18 @@ Targets find_targets(const CompareOptions& options, const Study& study) {
     return targets;
 }
 
-/// Where the series of rows wait until the result is written.
-fs::path series_folder(const CompareOptions& options) {
+void check_series(const CompareOptions& options) {
+    if (!options.series) return;
     if (!options.hdf5) throw InputError("--series needs -o FILE: they stand in the HDF5 file");
     if (options.days > 0)
         throw InputError("--series and --likely: medians of days have no series of their own");
-    return fs::path(options.output).replace_extension(".rows.series");
+}
+
+/// Beside what the user wants written, since perhaps nothing else can be.
+std::unique_ptr<Journal> journal_beside(const Targets& targets, const CompareOptions& options) {
+    const bool named = options.hdf5 || !options.csv_file.empty();
+    return begin_journal(named && !options.hdf5 ? *targets.csv : targets.result, named,
+                         options.study);
 }
 
 void compare(const CompareOptions& options) {
@@ -97,28 +105,28 @@ void compare(const CompareOptions& options) {
         throw InputError(
             "nothing to compare: name several stove files, or say what differs with --vary");
     Targets targets;
-    std::optional<Journal> journal;
-    std::optional<SeriesStore> series;
-    if (options.series) series.emplace(series_folder(options));
+    auto journal = std::make_unique<Journal>();
+    check_series(options);
     if (ranks->writer()) {
         targets = find_targets(options, study);
-        const fs::path kept = journal_file(targets.result, options.study);
-        if (series && !fs::exists(kept)) series->remove();
-        journal.emplace(kept);
-        if (series)
-            journal->keep_only(
-                [&](const Row& row) { return !row.error.empty() || series->holds(row.identity); });
-    } else {
-        journal.emplace();
+        journal = journal_beside(targets, options);
+        if (options.series)
+            journal->keep_only([&](const Row& row) {
+                return !row.error.empty() || journal->has_series_of(row.identity);
+            });
     }
     const Library library = read_library();
     if (!ranks->begin()) return;
     for (StoveText& file : study.files) file.text = ranks->share(file.text);
-    const std::vector<Row> days = compute_rows(study, library, *journal, options.study, ranks.get(),
-                                               series ? &*series : nullptr);
+    RowsWatch watch;
+    watch.ranks = ranks.get();
+    watch.series = options.series;
+    const std::vector<Row> days =
+        compute_rows(study, library, *journal, options.study, std::move(watch));
     if (!ranks->writer()) return;
     const std::vector<Row> rows = study.days > 0 ? median_rows(study, days) : days;
-    if (options.hdf5) write_compare_hdf5(targets.result, study, rows, series ? &*series : nullptr);
+    if (options.hdf5)
+        write_compare_hdf5(targets.result, study, rows, options.series ? journal.get() : nullptr);
     if (targets.csv) write_whole(*targets.csv, compare_csv(study, rows));
     if (options.json) {
         std::cout << compare_json(study, rows);
@@ -140,8 +148,8 @@ void compare(const CompareOptions& options) {
             };
         std::cout << compare_table(study, rows, look);
     }
+    flush_output();  // or a table that found no room would take all rows with it
     journal->remove();
-    if (series) series->remove();
     bool any = false;
     for (const Row& row : rows) any = any || row.error.empty();
     if (!any) throw InputError("none of the stoves could be computed");

@@ -14,6 +14,7 @@
 #include "cli/commands/interrupt_watch.h"
 #include "cli/commands/progress_line.h"
 #include "cli/commands/read_text.h"
+#include "cli/commands/standard_streams.h"
 #include "cli/commands/stove_request.h"
 #include "cli/commands/study_options.h"
 #include "cli/commands/targets.h"
@@ -90,9 +91,11 @@ void fit(const FitOptions& options) {
         study, library, logged, {}, parse_clock_offset(options.clock), options.rest_as_filed};
     for (const std::string& text : options.inputs)
         request.inputs.push_back(parse_fit_input(text, stove, library));
-    const fs::path result = result_target("", options.file, "-fit.h5", "fit.h5");
-    Journal journal(journal_file(result, options.study));
-    const Match match = compute(request, journal, options.study);
+    // Beside what the user wants written, since perhaps nothing else can be.
+    const std::string& named = options.save.empty() ? options.figure : options.save;
+    const std::unique_ptr<Journal> journal = begin_journal(
+        result_target(named, options.file, "-fit.h5", "fit.h5"), !named.empty(), options.study);
+    const Match match = compute(request, *journal, options.study);
 
     std::optional<MatchedStove> matched;
     if (!options.save.empty()) {
@@ -100,7 +103,6 @@ void fit(const FitOptions& options) {
         write_whole(options.save, matched->text);
     }
     if (!options.figure.empty()) write_whole(options.figure, match_svg(match, name));
-    journal.remove();
     if (options.json) {
         std::cout << match_json(match, name);
     } else if (!options.study.quiet) {
@@ -115,6 +117,8 @@ void fit(const FitOptions& options) {
                 std::cout << "  a stove file can't say " << each << "\n";
         }
     }
+    flush_output();  // or a page that found no room would take all burns with it
+    journal->remove();
 }
 
 }  // namespace

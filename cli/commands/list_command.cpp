@@ -5,6 +5,7 @@
 #include <CLI/CLI.hpp>
 #include <algorithm>
 #include <cctype>
+#include <iostream>
 #include <map>
 #include <memory>
 #include <vector>
@@ -229,13 +230,12 @@ void add_list_command(CLI::App& app) {
     add_units_option(*command, request->units);
     command->callback([request] {
         const std::string& word = request->word;
-        if (request->what == "keys") fmt::print("{}", list_keys(word, request->units));
+        if (request->what == "keys") std::cout << list_keys(word, request->units);
         if (request->what == "materials")
-            fmt::print("{}", list_materials(read_library(), word, request->units));
-        if (request->what == "build-ups") fmt::print("{}", list_build_ups(read_build_ups(), word));
-        if (request->what == "woods")
-            fmt::print("{}", list_woods(read_library(), word, request->units));
-        if (request->what == "columns") fmt::print("{}", list_columns(all_columns(), word));
+            std::cout << list_materials(read_library(), word, request->units);
+        if (request->what == "build-ups") std::cout << list_build_ups(read_build_ups(), word);
+        if (request->what == "woods") std::cout << list_woods(read_library(), word, request->units);
+        if (request->what == "columns") std::cout << list_columns(all_columns(), word);
     });
 }
 

@@ -4,12 +4,13 @@
 
 #include <CLI/CLI.hpp>
 #include <filesystem>
-#include <fstream>
+#include <iostream>
 #include <memory>
 #include <optional>
 
 #include "cli/read/starting_stove.h"
 #include "cli/read/units.h"
+#include "cli/report/pending_file.h"
 #include "solver/errors.h"
 
 namespace drawwell {
@@ -35,10 +36,7 @@ std::string run_new(const NewRequest& request) {
     if (request.file.empty()) return text;
     if (!request.force && std::filesystem::exists(request.file))
         throw InputError(fmt::format("{} exists; --force replaces it", request.file));
-    std::ofstream file(request.file, std::ios::binary);
-    file << text;
-    file.close();
-    if (!file) throw InputError(fmt::format("{} can't be written", request.file));
+    write_whole(request.file, text);
     return fmt::format("{} written; next: drawwell burn {}\n", request.file, request.file);
 }
 
@@ -49,7 +47,7 @@ void add_new_command(CLI::App& app) {
     command->add_option("--bore", request->bore, "inside diameter of the riser, for example 125mm");
     command->add_option("--drum", request->drum, "volume of the drum that becomes the barrel: 60l");
     command->add_flag("--force", request->force, "replace FILE if it exists");
-    command->callback([request] { fmt::print("{}", run_new(*request)); });
+    command->callback([request] { std::cout << run_new(*request); });
 }
 
 }  // namespace drawwell

@@ -19,7 +19,7 @@ struct NewRequest {
 };
 
 /// Writes the starting file and returns what to print: where it is, or the text itself if no file
-/// is named. InputError: sizes it can't serve, or a file that exists without force.
+/// is named. InputError: sizes it can't serve, or a file that exists without force. FileError.
 std::string run_new(const NewRequest& request);
 
 }  // namespace drawwell

@@ -9,6 +9,7 @@
 
 #include "cli/commands/read_text.h"
 #include "cli/commands/targets.h"
+#include "cli/report/file_name.h"
 #include "cli/report/pending_file.h"
 #include "cli/report/read_result.h"
 #include "cli/report/web/report_page.h"
@@ -47,7 +48,7 @@ void report(const ReportOptions& options) {
 }  // namespace
 
 fs::path page_target(const std::string& file, const fs::path& result) {
-    return file.empty() ? result.parent_path() / result.stem().concat(".html") : fs::path(file);
+    return file.empty() ? with_ending(result, ".html") : fs::path(file);
 }
 
 void write_report(const fs::path& page, const std::vector<std::string>& results,

@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <cerrno>
+#include <csignal>
 #include <cstdlib>
 #include <filesystem>
 #include <string_view>
@@ -36,9 +37,18 @@ int run_tool(const std::vector<std::string>& words) {
     posix_spawn_file_actions_init(&actions);
     for (const int stream : {STDOUT_FILENO, STDERR_FILENO})
         posix_spawn_file_actions_addopen(&actions, stream, "/dev/null", O_WRONLY, 0);
+    // What this program does not let end it (`prepare_streams`) is the tool's own affair.
+    sigset_t usual;
+    sigemptyset(&usual);
+    for (const int signal : {SIGPIPE, SIGXFSZ}) sigaddset(&usual, signal);
+    posix_spawnattr_t attributes;
+    posix_spawnattr_init(&attributes);
+    posix_spawnattr_setsigdefault(&attributes, &usual);
+    posix_spawnattr_setflags(&attributes, POSIX_SPAWN_SETSIGDEF);
     pid_t process = 0;
     const int failed =
-        posix_spawnp(&process, arguments.front(), &actions, nullptr, arguments.data(), environ);
+        posix_spawnp(&process, arguments.front(), &actions, &attributes, arguments.data(), environ);
+    posix_spawnattr_destroy(&attributes);
     posix_spawn_file_actions_destroy(&actions);
     if (failed != 0) return -1;
     int status = 0;

@@ -9,6 +9,7 @@
 #include "cli/commands/interrupt_watch.h"
 #include "cli/commands/rows_progress.h"
 #include "cli/commands/stove_request.h"
+#include "cli/report/file_name.h"
 #include "cli/report/pending_file.h"
 #include "solver/errors.h"
 
@@ -53,29 +54,31 @@ Study begin_study(const std::vector<std::string>& files, const StudyOptions& opt
     return study;
 }
 
-std::filesystem::path journal_file(const std::filesystem::path& result,
-                                   const StudyOptions& options) {
-    std::filesystem::path file = result;
-    file.replace_extension(".rows.jsonl");
-    if (std::filesystem::exists(file) && !options.resume) {
-        if (!options.force)
-            throw InputError("an unfinished study is in " + file.string() +
-                             ": go on with --resume, or begin anew with --force");
-        std::filesystem::remove(file);
+std::unique_ptr<Journal> begin_journal(const std::filesystem::path& result, bool named,
+                                       const StudyOptions& options) {
+    const std::filesystem::path file = with_ending(behind_links(result), ".rows.jsonl");
+    try {
+        check_writable(file);
+    } catch (const FileError& error) {
+        if (named || options.resume) throw;
+        if (!options.quiet) std::cerr << error.what() << ": if this is stopped, nothing is kept\n";
+        return std::make_unique<Journal>();
     }
-    return file;
+    auto journal = std::make_unique<Journal>(file, options.force && !options.resume);
+    if (journal->finished() > 0 && !options.resume)
+        throw InputError("an unfinished study is in " + file.string() +
+                         ": go on with --resume, or begin anew with --force");
+    return journal;
 }
 
 std::vector<Row> compute_rows(const Study& study, const Library& library, Journal& journal,
-                              const StudyOptions& options, Ranks* ranks, SeriesStore* series) {
+                              const StudyOptions& options, RowsWatch watch) {
     const InterruptWatch interrupt;
+    const Ranks* ranks = watch.ranks;
     RowsProgress progress(std::cerr, study.size(),
                           isatty(STDERR_FILENO) != 0 && (!ranks || ranks->count() == 1));
-    RowsWatch watch{.threads = options.threads,
-                    .stop = &interrupt.raised(),
-                    .progress = {},
-                    .series = series,
-                    .ranks = ranks};
+    watch.threads = options.threads;
+    watch.stop = &interrupt.raised();
     if (!options.quiet && (!ranks || ranks->writer()))
         watch.progress = [&](std::size_t done) { progress.finished(done); };
     std::vector<Row> rows = run_rows(study, library, journal, watch);

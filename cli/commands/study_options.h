@@ -2,6 +2,7 @@
 
 #include <cstdint>
 #include <filesystem>
+#include <memory>
 #include <string>
 #include <vector>
 
@@ -31,16 +32,16 @@ void add_grid_options(CLI::App& command, StudyOptions& options);
 Study begin_study(const std::vector<std::string>& files, const StudyOptions& options);
 
 /// The journal of a study whose result has that name: `kitchen-compare.h5` keeps its rows in
-/// `kitchen-compare.rows.jsonl`. InputError: one is there and neither --resume nor --force says
-/// what to do with it.
-std::filesystem::path journal_file(const std::filesystem::path& result,
-                                   const StudyOptions& options);
+/// `kitchen-compare.rows.jsonl`. If the user has not `named` the result and its folder can't be
+/// written, a remark says that nothing is kept. InputError: an unfinished one is there, and neither
+/// --resume nor --force says what to do with it. FileError.
+std::unique_ptr<Journal> begin_journal(const std::filesystem::path& result, bool named,
+                                       const StudyOptions& options);
 
 /// Computes the rows, telling how far it is and how long it will take, on the journal. Interrupted:
-/// by Ctrl-C; the journal keeps what was finished. `ranks`: with whom the rows are shared; those
-/// who do not write get none. `series`: keeps those of each row.
+/// by Ctrl-C; the journal keeps what was finished. `watch`: with whom the rows are shared (those
+/// who do not write get none), and what becomes of their series; the rest is set here.
 std::vector<Row> compute_rows(const Study& study, const Library& library, Journal& journal,
-                              const StudyOptions& options, Ranks* ranks = nullptr,
-                              SeriesStore* series = nullptr);
+                              const StudyOptions& options, RowsWatch watch = {});
 
 }  // namespace drawwell

@@ -4,6 +4,7 @@
 
 #include <system_error>
 
+#include "cli/report/file_name.h"
 #include "cli/report/pending_file.h"
 #include "solver/errors.h"
 
@@ -79,11 +80,11 @@ void check_outputs(std::span<const Output> outputs, std::span<const Input> input
 fs::path result_target(const std::string& output, const std::string& stove,
                        const std::string& ending, const std::string& unnamed) {
     if (!output.empty()) return output;
-    return stove == "-" ? fs::path(unnamed) : fs::path(stove).stem().concat(ending);
+    return stove == "-" ? fs::path(unnamed) : with_ending(fs::path(stove).filename(), ending);
 }
 
 fs::path table_target(const std::string& file, const fs::path& result) {
-    return file.empty() ? result.parent_path() / result.stem().concat(".csv") : fs::path(file);
+    return file.empty() ? with_ending(result, ".csv") : fs::path(file);
 }
 
 }  // namespace drawwell

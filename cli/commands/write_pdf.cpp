@@ -3,12 +3,12 @@
 #include <fmt/format.h>
 #include <unistd.h>
 
-#include <cstdlib>
 #include <fstream>
+#include <iterator>
 #include <string>
-#include <system_error>
 #include <vector>
 
+#include "cli/commands/run_folder.h"
 #include "cli/commands/run_tool.h"
 #include "cli/report/pending_file.h"
 #include "cli/report/sheet/page_svg.h"
@@ -21,26 +21,10 @@ namespace fs = std::filesystem;
 constexpr const char* light = "rsvg-convert";  // of Debian's librsvg2-bin
 constexpr const char* heavy = "chromium";
 
-/// A folder that is gone with everything in it when this is.
-class PassingFolder {
-  public:
-    PassingFolder() {
-        std::string name = (fs::temp_directory_path() / "drawwell-sheet-XXXXXX").string();
-        if (!mkdtemp(name.data())) throw FileError("no folder for passing files in " + name);
-        folder_ = name;
-    }
-    ~PassingFolder() {
-        std::error_code ignored;
-        fs::remove_all(folder_, ignored);
-    }
-    PassingFolder(const PassingFolder&) = delete;
-    PassingFolder& operator=(const PassingFolder&) = delete;
-
-    fs::path operator/(const std::string& name) const { return folder_ / name; }
-
-  private:
-    fs::path folder_;
-};
+std::string content_of(const fs::path& file) {
+    std::ifstream stream(file, std::ios::binary);
+    return {std::istreambuf_iterator<char>(stream), {}};
+}
 
 }  // namespace
 
@@ -53,34 +37,35 @@ void check_pdf_tool() {
 
 void write_pdf(const fs::path& target, std::span<const PaperPage> pages, std::string_view title) {
     check_pdf_tool();
-    const PassingFolder folder;
-    PendingFile pending(target);
+    RunFolder folder;
+    const fs::path made = folder.place("sheet.pdf");
     std::vector<std::string> command;
     std::string tool = light;
     if (is_installed(light)) {
-        command = {light, "--format", "pdf", "--output", pending.path().string()};
+        command = {light, "--format", "pdf", "--output", made.string()};
         for (std::size_t i = 0; i < pages.size(); ++i) {
-            const fs::path page = folder / fmt::format("page-{}.svg", i + 1);
+            const fs::path page = folder.place(fmt::format("page-{}.svg", i + 1));
             write_whole(page, page_svg(pages[i], title));
             command.push_back(page.string());
         }
     } else {
         tool = heavy;
-        const fs::path page = folder / "sheet.html";
+        const fs::path page = folder.place("sheet.html");
         write_whole(page, pages_html(pages, title));
         command = {heavy,
                    "--headless",
                    "--no-pdf-header-footer",
-                   "--user-data-dir=" + (folder / "profile").string(),
-                   "--print-to-pdf=" + pending.path().string(),
+                   "--user-data-dir=" + folder.place("profile").string(),
+                   "--print-to-pdf=" + made.string(),
                    page.string()};
         // As root its sandbox can't start; the page is our own.
         if (geteuid() == 0) command.insert(command.begin() + 1, "--no-sandbox");
     }
-    if (run_tool(command) != 0 || fs::file_size(pending.path()) == 0)
+    const int code = run_tool(command);
+    std::string pdf = code == 0 ? content_of(made) : "";
+    if (pdf.empty())
         throw FileError(fmt::format("{} could not make the PDF {}", tool, target.string()));
-    std::ofstream(pending.path(), std::ios::app | std::ios::binary) << pdf_origin();
-    pending.commit();
+    write_whole(target, pdf += pdf_origin());
 }
 
 }  // namespace drawwell

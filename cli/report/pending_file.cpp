@@ -1,84 +1,129 @@
 #include "cli/report/pending_file.h"
 
 #include <fcntl.h>
+#include <fmt/format.h>
+#include <sys/stat.h>
 #include <unistd.h>
 
 #include <cerrno>
 #include <fstream>
-#include <string>
+#include <random>
 #include <system_error>
-#include <utility>
+
+#include "cli/report/descriptor.h"
 
 namespace drawwell {
 namespace {
 
-FileError failure(const std::string& what, const std::filesystem::path& file, int error) {
-    return FileError(what + " " + file.string() + " (" + std::generic_category().message(error) +
-                     ")");
+namespace fs = std::filesystem;
+
+fs::path folder_of(const fs::path& file) {
+    return file.has_parent_path() ? file.parent_path() : fs::path(".");
 }
 
-/// Sees that what was written to a file or folder is on the disk.
-void flush(const std::filesystem::path& file, int flags) {
-    const int descriptor = ::open(file.c_str(), flags | O_CLOEXEC);
-    if (descriptor < 0) throw failure("cannot open", file, errno);
-    const int error = ::fsync(descriptor) == 0 ? 0 : errno;
-    ::close(descriptor);
-    // Some file systems cannot flush a folder and say so with EINVAL.
-    if (error != 0 && error != EINVAL) throw failure("cannot write", file, error);
+/// A name in that folder which no other run will choose, short wherever the target's is long.
+fs::path passing_name(const fs::path& folder) {
+    std::random_device random;
+    return folder / fmt::format(".drawwell-{:08x}{:08x}", random(), random());
 }
 
-std::filesystem::path folder_of(const std::filesystem::path& file) {
-    return file.has_parent_path() ? file.parent_path() : std::filesystem::path(".");
-}
+/// A file on its way to its name. Where the file system can, it has none meanwhile, so that not
+/// even a killed run leaves it behind.
+class PendingFile {
+  public:
+    explicit PendingFile(const fs::path& target)
+        : target_(behind_links(target)), folder_(folder_of(target_)) {
+        struct stat earlier = {};
+        const int missing = ::stat(target_.c_str(), &earlier) == 0 ? 0 : errno;
+        const bool replaces = missing == 0;
+        if (replaces && S_ISDIR(earlier.st_mode)) fail(EISDIR);
+        if (replaces && !S_ISREG(earlier.st_mode))
+            throw FileError("cannot write " + target_.string() + " (it is not a plain file)");
+        // Replacing it needs no right to write in it; one that is locked was meant to stay.
+        if (replaces && ::access(target_.c_str(), W_OK) != 0) fail(errno);
+        // The name is tried now, not after hours of computing: it may be too long.
+        if (!replaces && missing != ENOENT) fail(missing);
+        open();
+        if (replaces) ::fchmod(file_.number(), earlier.st_mode & 07777);
+    }
+    ~PendingFile() {
+        if (!pending_.empty()) ::unlink(pending_.c_str());
+    }
+    PendingFile(const PendingFile&) = delete;
+    PendingFile& operator=(const PendingFile&) = delete;
+
+    void commit(std::string_view bytes) {
+        check(file_.write(bytes));
+        check(file_.flush());
+        if (pending_.empty()) {
+            const fs::path name = passing_name(folder_);
+            if (::linkat(AT_FDCWD, own_path().c_str(), AT_FDCWD, name.c_str(), AT_SYMLINK_FOLLOW) !=
+                0)
+                fail(errno);
+            pending_ = name;
+        }
+        check(file_.close());  // some file systems tell only now that the disk is full
+        if (::rename(pending_.c_str(), target_.c_str()) != 0) fail(errno);
+        pending_.clear();
+        // A folder that may not be read can't be flushed; the file is there all the same.
+        const Descriptor folder(::open(folder_.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC));
+        if (folder.open()) check(folder.flush());
+    }
+
+  private:
+    void open() {
+        file_ = Descriptor(::open(folder_.c_str(), O_TMPFILE | O_WRONLY | O_CLOEXEC, 0666));
+        if (file_.open() && ::access(own_path().c_str(), F_OK) == 0) return;
+        const fs::path name = passing_name(folder_);
+        file_ = Descriptor(::open(name.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0666));
+        if (!file_.open()) fail(errno);
+        pending_ = name;
+    }
+    std::string own_path() const { return fmt::format("/proc/self/fd/{}", file_.number()); }
+    [[noreturn]] void fail(int error) const { throw file_error("cannot write", target_, error); }
+    void check(int error) const {
+        if (error != 0) fail(error);
+    }
+
+    fs::path target_, folder_;
+    fs::path pending_;  // its name meanwhile; empty: it has none
+    Descriptor file_;
+};
 
 }  // namespace
 
-PendingFile::PendingFile(std::filesystem::path target)
-    : target_(std::move(target)),
-      pending_(target_.string() + "." + std::to_string(::getpid()) + ".tmp") {
+FileError file_error(const std::string& what, const fs::path& file, int error) {
+    return FileError(
+        fmt::format("{} {} ({})", what, file.string(), std::generic_category().message(error)));
+}
+
+void write_whole(const fs::path& target, std::string_view bytes) {
+    PendingFile(target).commit(bytes);
+}
+
+void check_writable(const fs::path& target) {
+    const PendingFile probe(target);
+}
+
+fs::path behind_links(const fs::path& file) {
+    constexpr int most_links = 40;  // as the kernel follows
+    fs::path at = file;
     std::error_code ignored;
-    if (std::filesystem::is_directory(target_, ignored))
-        throw failure("cannot write", target_, EISDIR);
-    const int descriptor = ::open(pending_.c_str(), O_WRONLY | O_CREAT | O_TRUNC | O_CLOEXEC, 0666);
-    if (descriptor < 0) throw failure("cannot write", target_, errno);
-    ::close(descriptor);
+    for (int links = 0; fs::is_symlink(at, ignored); ++links) {
+        if (links == most_links) throw file_error("cannot write", file, ELOOP);
+        // An absolute one replaces the folder.
+        at = folder_of(at) / fs::read_symlink(at, ignored);
+    }
+    return at;
 }
 
-PendingFile::~PendingFile() {
-    if (pending_.empty()) return;
+void require_readable(const fs::path& file) {
     std::error_code ignored;
-    std::filesystem::remove(pending_, ignored);
-}
-
-void PendingFile::commit() {
-    flush(pending_, O_RDWR);
-    if (::rename(pending_.c_str(), target_.c_str()) != 0)
-        throw failure("cannot write", target_, errno);
-    pending_.clear();
-    flush(folder_of(target_), O_RDONLY | O_DIRECTORY);
-}
-
-void write_whole(const std::filesystem::path& target, std::string_view text) {
-    PendingFile pending(target);
-    std::ofstream stream(pending.path(), std::ios::binary);
-    stream << text;
-    stream.close();
-    if (!stream) throw FileError("cannot write " + target.string());
-    pending.commit();
-}
-
-void require_readable(const std::filesystem::path& file) {
-    std::error_code ignored;
-    if (std::filesystem::is_directory(file, ignored))
+    if (fs::is_directory(file, ignored))
         throw FileError("cannot read " + file.string() + " (it is a folder)");
     errno = 0;
     if (!std::ifstream(file, std::ios::binary).is_open())
-        throw FileError("cannot read " + file.string() + " (" +
-                        std::generic_category().message(errno) + ")");
-}
-
-void check_writable(const std::filesystem::path& target) {
-    const PendingFile probe(target);
+        throw file_error("cannot read", file, errno);
 }
 
 }  // namespace drawwell

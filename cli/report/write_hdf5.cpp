@@ -25,19 +25,6 @@ std::string joined(const std::vector<std::string>& lines) {
     return text;
 }
 
-H5::H5File create_file(const std::filesystem::path& file) {
-    const H5::FileCreatPropList creation;
-    check_hdf5(H5Pset_obj_track_times(creation.getId(), false));
-    // Columns are listed in the order they were written, not by the alphabet.
-    check_hdf5(H5Pset_link_creation_order(creation.getId(),
-                                          H5P_CRT_ORDER_TRACKED | H5P_CRT_ORDER_INDEXED));
-    // Keeping the order of attributes also lets one of them, here the stove file's text, pass 64
-    // kB.
-    check_hdf5(H5Pset_attr_creation_order(creation.getId(),
-                                          H5P_CRT_ORDER_TRACKED | H5P_CRT_ORDER_INDEXED));
-    return {file.string(), H5F_ACC_TRUNC, creation};
-}
-
 H5::DataSet write_values(H5::Group& into, const std::string& name,
                          const std::vector<hsize_t>& shape, const std::vector<double>& values) {
     H5::DSetCreatPropList creation;
@@ -148,20 +135,18 @@ void write_record(H5::H5File& file, const RunRecord& record, double wall_clock) 
 
 void write_hdf5(const std::filesystem::path& file, const Results& results, const Summary& summary,
                 const RunRecord& record, const SavedState* end_state, const LikelyRanges& likely) {
-    PendingFile pending(file);
     H5::Exception::dontPrint();
     try {
-        H5::H5File hdf5 = create_file(pending.path());
+        H5::H5File hdf5 = new_hdf5_file();
         write_record(hdf5, record, summary.wall_clock);
         write_columns(hdf5, results);
         write_summary(hdf5, summary);
         if (end_state) write_end_state(hdf5, *end_state);
         if (likely.days > 0) write_likely(hdf5, likely);
-        hdf5.close();
+        write_hdf5_file(hdf5, file);
     } catch (const H5::Exception& error) {
         throw FileError("cannot write " + file.string() + " (HDF5: " + error.getDetailMsg() + ")");
     }
-    pending.commit();
 }
 
 }  // namespace drawwell

@@ -18,9 +18,10 @@ std::string compare_json(const Study& study, const std::vector<Row>& rows);
 
 /// The same as HDF5: a data set per answer over `row` (NaN: never happened; yes is 1, words are
 /// text), and the settings and errors as text. The file replaces an earlier one only when it is
-/// whole; equal studies give equal bytes. With `series`, each row's columns are a group,
-/// `series/ROW`, read and written one after the other. FileError.
+/// whole; equal studies give equal bytes. With `series`, the journal that keeps them, each
+/// row's columns are a group, `series/ROW`. It is made in memory, which takes twice its size.
+/// FileError.
 void write_compare_hdf5(const std::filesystem::path& file, const Study& study,
-                        const std::vector<Row>& rows, const SeriesStore* series = nullptr);
+                        const std::vector<Row>& rows, const Journal* series = nullptr);
 
 }  // namespace drawwell

@@ -3,10 +3,13 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <stdexcept>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include "cli/study/likely.h"
+#include "cli/study/series_bytes.h"
 
 namespace drawwell {
 namespace {
@@ -20,44 +23,59 @@ constexpr std::string_view banded[] = {"drive",
                                        "flue_top_temperature"};
 
 /// The first cell of a column at every instant.
-std::vector<double> first_cell(const Column& column, std::size_t instants) {
-    std::vector<double> values(instants);
-    for (std::size_t i = 0; i < instants; ++i) values[i] = column.values[i * column.width];
-    return values;
+Column first_cell(const Column& column, std::size_t instants) {
+    Column first{column.name, column.unit, column.meaning, "", 1, {}};
+    for (std::size_t i = 0; i < instants; ++i)
+        first.values.push_back(column.values[i * column.width]);
+    return first;
 }
 
 }  // namespace
 
-void add_bands(LikelyRanges& ranges, std::span<const Row> days, const SeriesStore& store) {
-    std::vector<std::vector<std::vector<double>>> known(std::size(banded));  // [column][day]
-    for (const Row& day : days) {
-        if (day.identity.empty() || !store.holds(day.identity)) continue;
-        const Results results = store.read(day.identity);
-        if (ranges.low.time.empty()) ranges.low.time = ranges.high.time = results.time;
-        if (results.time != ranges.low.time) continue;
-        for (std::size_t k = 0; k < known.size(); ++k)
-            if (const Column* column = results.find(banded[k]); column && column->width > 0) {
-                if (known[k].empty())
-                    for (Results* side : {&ranges.low, &ranges.high})
-                        side->columns.push_back(
-                            {column->name, column->unit, column->meaning, "", 1, {}});
-                known[k].push_back(first_cell(*column, results.time.size()));
-            }
+void DaySeries::keep(const Row& day) {
+    if (!day.error.empty()) return;
+    const Results all = results_of(day.series);
+    Results kept;
+    kept.time = all.time;
+    for (const std::string_view name : banded)
+        if (const Column* column = all.find(name); column && column->width > 0)
+            kept.columns.push_back(first_cell(*column, all.time.size()));
+    const std::lock_guard lock(keeping_);
+    days_.insert_or_assign(day.identity, std::move(kept));
+}
+
+const Results& DaySeries::of(const Row& day) const {
+    const auto found = days_.find(day.identity);
+    if (found == days_.end()) throw std::logic_error("the series of a day are missing");
+    return found->second;
+}
+
+void add_bands(LikelyRanges& ranges, std::span<const Row> days, const DaySeries& series) {
+    std::vector<const Results*> known;
+    for (const Row& day : days)
+        if (day.error.empty()) known.push_back(&series.of(day));
+    if (known.empty()) return;
+    for (Results* side : {&ranges.low, &ranges.high}) {
+        side->time = known.front()->time;
+        for (const Column& column : known.front()->columns)
+            side->columns.push_back({column.name, column.unit, column.meaning, "", 1, {}});
     }
+    for (const Results* day : known)
+        if (day->time != ranges.low.time || day->columns.size() != ranges.low.columns.size())
+            throw std::logic_error("days have series of different instants or columns");
     std::vector<double> values;
-    for (std::size_t k = 0; k < known.size(); ++k) {
-        if (known[k].empty()) continue;
-        const auto named = [&](const Column& column) { return column.name == banded[k]; };
-        Column &low = *std::ranges::find_if(ranges.low.columns, named),
-               &high = *std::ranges::find_if(ranges.high.columns, named);
+    for (std::size_t k = 0; k < ranges.low.columns.size(); ++k) {
         for (std::size_t i = 0; i < ranges.low.time.size(); ++i) {
             values.clear();
-            for (const auto& day : known[k])
-                if (std::isfinite(day[i])) values.push_back(day[i]);
+            for (const Results* day : known)
+                if (const double value = day->columns[k].values[i]; std::isfinite(value))
+                    values.push_back(value);
             std::sort(values.begin(), values.end());
             const double none = std::numeric_limits<double>::quiet_NaN();
-            low.values.push_back(values.empty() ? none : quantile_of(values, 0.05));
-            high.values.push_back(values.empty() ? none : quantile_of(values, 0.95));
+            ranges.low.columns[k].values.push_back(values.empty() ? none
+                                                                  : quantile_of(values, 0.05));
+            ranges.high.columns[k].values.push_back(values.empty() ? none
+                                                                   : quantile_of(values, 0.95));
         }
     }
 }

@@ -12,7 +12,7 @@ struct Row {
     std::string error;     // why it has no answers; empty: it has
     Answers answers;
     bool done = false;   // false: stopped before it was its turn
-    std::string series;  // bytes of its columns, until a store keeps them
+    std::string series;  // bytes of its columns, until they are kept
 };
 
 }  // namespace drawwell

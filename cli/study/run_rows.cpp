@@ -13,6 +13,7 @@
 #include "cli/read/read_stove.h"
 #include "cli/read/resolved_text.h"
 #include "cli/study/row_line.h"
+#include "cli/study/series_bytes.h"
 #include "cli/study/sobol.h"
 #include "models/burn.h"
 #include "models/uncertain_inputs.h"
@@ -106,9 +107,9 @@ std::vector<Row> run_rows(const Study& study, const Library& library, Journal& j
     std::vector<Row> rows(ranks.writer() ? study.size() : 0);
     std::atomic<std::size_t> done = 0;
     const auto keep = [&](std::size_t i, Row row) {
-        // First the series, so that no row stands in the journal without them.
-        if (!row.series.empty()) watch.series->keep(row.identity, std::exchange(row.series, {}));
         if (!row.identity.empty() && !journal.find(row.identity)) journal.add(row);
+        if (watch.finished) watch.finished(row);
+        row.series = {};
         rows.at(i) = std::move(row);
         if (watch.progress) watch.progress(++done);
     };

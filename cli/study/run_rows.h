@@ -11,7 +11,6 @@
 #include "cli/study/journal.h"
 #include "cli/study/ranks.h"
 #include "cli/study/row.h"
-#include "cli/study/series_store.h"
 #include "cli/study/vary.h"
 #include "models/library.h"
 
@@ -52,8 +51,11 @@ struct RowsWatch {
     const std::atomic<bool>* stop = nullptr;  // set from outside: begin no more, end those at work
     /// Called with the number of rows finished, by whichever thread finished one; may be empty.
     std::function<void(std::size_t done)> progress;
-    SeriesStore* series = nullptr;  // keeps the series of every row; null: nothing does
-    Ranks* ranks = nullptr;         // begun; with whom the rows are shared; null: with nobody
+    /// Rows bring their series, which the journal keeps.
+    bool series = false;
+    /// Called with each row that is finished, and its series, on any thread; may be empty.
+    std::function<void(const Row& row)> finished = {};
+    Ranks* ranks = nullptr;  // begun; with whom the rows are shared; null: with nobody
 };
 
 /// Computes every row that the journal does not hold, on several threads: row = stove x days + day.

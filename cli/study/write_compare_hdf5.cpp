@@ -23,12 +23,7 @@ H5::DSetCreatPropList without_times() {
 /// Data sets over the rows.
 class RowFile {
   public:
-    RowFile(const std::string& file, std::size_t rows) : count_(rows), space_(1, &count_) {
-        const H5::FileCreatPropList creation;
-        check_hdf5(H5Pset_obj_track_times(creation.getId(), false));
-        check_hdf5(H5Pset_link_creation_order(creation.getId(),
-                                              H5P_CRT_ORDER_TRACKED | H5P_CRT_ORDER_INDEXED));
-        file_ = H5::H5File(file, H5F_ACC_TRUNC, creation);
+    explicit RowFile(std::size_t rows) : count_(rows), space_(1, &count_), file_(new_hdf5_file()) {
         std::vector<double> number(rows);
         std::iota(number.begin(), number.end(), 0.0);
         H5::DataSet data = write("row", number);
@@ -53,6 +48,10 @@ class RowFile {
         attach(data);
     }
     H5::H5File& file() { return file_; }
+    void write_to(const std::filesystem::path& target) {
+        scale_.close();
+        write_hdf5_file(file_, target);
+    }
 
   private:
     H5::DataSet write(const std::string& name, const std::vector<double>& values) {
@@ -93,7 +92,7 @@ void write_answer(RowFile& out, const std::string& name, const std::vector<Row>&
 }
 
 void write_series(H5::H5File& file, const Study& study, const std::vector<Row>& rows,
-                  const SeriesStore& series) {
+                  const Journal& series) {
     create_group(file, "series");
     for (std::size_t i = 0; i < rows.size(); ++i) {
         if (!rows[i].error.empty()) continue;
@@ -101,18 +100,17 @@ void write_series(H5::H5File& file, const Study& study, const std::vector<Row>& 
         write_attribute(group, "stove", study.file_of(i).name);
         for (const Override& set : study.variant_of(i).settings)
             write_attribute(group, "set." + set.key, set.value);
-        write_columns(group, series.read(rows[i].identity));
+        write_columns(group, series.series_of(rows[i].identity));
     }
 }
 
 }  // namespace
 
 void write_compare_hdf5(const std::filesystem::path& file, const Study& study,
-                        const std::vector<Row>& rows, const SeriesStore* series) {
-    PendingFile pending(file);
+                        const std::vector<Row>& rows, const Journal* series) {
     H5::Exception::dontPrint();
     try {
-        RowFile out(pending.path().string(), rows.size());
+        RowFile out(rows.size());
         std::vector<std::string> stoves, errors;
         for (std::size_t i = 0; i < rows.size(); ++i) {
             stoves.push_back(study.file_of(i).name);
@@ -133,11 +131,10 @@ void write_compare_hdf5(const std::filesystem::path& file, const Study& study,
         write_attribute(root, "content", std::string(comparison_mark));
         write_attribute(root, "program_version", std::string(DRAWWELL_VERSION));
         root.close();
-        out.file().close();
+        out.write_to(file);
     } catch (const H5::Exception& error) {
         throw FileError("cannot write " + file.string() + " (HDF5: " + error.getDetailMsg() + ")");
     }
-    pending.commit();
 }
 
 }  // namespace drawwell

@@ -6,6 +6,7 @@
 #include <nlohmann/json.hpp>
 
 #include "cli/report/file_kind.h"
+#include "cli/report/read_result.h"
 #include "tests/cli/run_program.h"
 
 using namespace drawwell;
@@ -231,6 +232,28 @@ TEST_SUITE("cli/commands/burn") {
         CHECK(us.out.find("°C") == std::string::npos);
         CHECK(run_program(folder, burn + "--units metric").out.find("°C") != std::string::npos);
         CHECK(run_program(folder, burn + "--units imperial").code == 2);
+    }
+
+    TEST_CASE("what is called like the days of a result is left alone") {
+        const ScratchFolder folder;
+        std::filesystem::create_directory(folder / "a.days");
+        put(folder / "a.days/letter", "mine");
+        CHECK(run_program(folder, sample + "--quiet -o a.h5").code == 0);
+        CHECK(run_program(folder, sample + "--quiet -o a.h5 --likely 2").code == 0);
+        CHECK(bytes_of(folder / "a.days/letter") == "mine");
+        CHECK(files_in(folder / "") == 2);
+    }
+
+    TEST_CASE("bands of days do not depend on another run beside it whose result is called alike") {
+        const ScratchFolder folder;
+        const std::string burn = "$drawwell" + sample + "--quiet ";
+        put(folder / "both", burn + "--likely 24 -o a.h5 & " + burn + "--likely 3 -o a.hdf5; wait");
+        run_program(folder, "both", "sh");
+        CHECK(run_program(folder, sample + "--quiet --likely 24 -o alone.h5").code == 0);
+        const auto low = [&](const char* name) {
+            return read_result(folder / name).likely.low.find("plate_temperature")->values;
+        };
+        CHECK(low("a.h5") == low("alone.h5"));
     }
 
     TEST_CASE("other days and fires are told on its report page and kept in the result") {

@@ -30,9 +30,9 @@ std::vector<double> values_in(const std::filesystem::path& file, const std::stri
 
 /// Wraps the program: killed as soon as two rows stand in its journal.
 const std::string killed =
-    "sh -c '\"$drawwell\" \"$@\" & i=0; while [ $i -lt 3000 ] && [ \"$(cat "
-    "c.rows.jsonl 2>/dev/null | wc -l)\" -lt 2 ]; do i=$((i + 1)); sleep 0.01; "
-    "done; kill -9 $!; true' sh";
+    "sh -c '\"$drawwell\" \"$@\" & i=0; while [ $i -lt 3000 ] && [ \"$(cat c.rows.jsonl "
+    "2>/dev/null | grep -ac ^.\\\"id)\" -lt 2 ]; do i=$((i + 1)); sleep 0.01; done; kill -9 $!; "
+    "true' sh";
 
 }  // namespace
 
@@ -114,8 +114,6 @@ TEST_SUITE("cli/commands/compare") {
         std::filesystem::remove(folder / "c.h5");
         run_program(folder, three + files + " --threads 1", killed);
         REQUIRE(std::filesystem::exists(folder / "c.rows.jsonl"));
-        // One row's series were lost: it is computed again.
-        std::filesystem::remove(*std::filesystem::directory_iterator(folder / "c.rows.series"));
         CHECK(run_program(folder, three + files + " --resume").code == 0);
         CHECK(bytes_of(folder / "c.h5") == result);
         CHECK(files_in(folder / "") == 2);  // nothing but the two results
@@ -139,6 +137,60 @@ TEST_SUITE("cli/commands/compare") {
             CHECK((contains(same.err, "are one file") || contains(same.err, "would replace")));
         }
         CHECK(files_in(folder / "") == 2);
+    }
+
+    TEST_CASE("rows of a killed run that kept no series are computed again for them") {
+        const ScratchFolder folder;
+        REQUIRE(run_program(folder, three + "-o c.h5 --series --quiet").code == 0);
+        const std::string result = bytes_of(folder / "c.h5");
+        run_program(folder, three + "-o c.h5 --threads 1", killed);
+        REQUIRE(std::filesystem::exists(folder / "c.rows.jsonl"));
+        CHECK(run_program(folder, three + "-o c.h5 --series --quiet --resume").code == 0);
+        CHECK(bytes_of(folder / "c.h5") == result);
+        CHECK(files_in(folder / "") == 1);
+    }
+
+    TEST_CASE("files of others that are called like those of an unfinished study are left alone") {
+        const ScratchFolder folder;
+        std::filesystem::create_directory(folder / "c.rows.series");
+        put(folder / "c.rows.series/letter", "mine");
+        CHECK(run_program(folder, three + "-o c.h5 --series --quiet").code == 0);
+        CHECK(bytes_of(folder / "c.rows.series/letter") == "mine");
+        put(folder / "c.rows.jsonl", "a letter without an end");
+        for (const char* way : {"", " --resume", " --force"}) {
+            const ProgramRun run = run_program(folder, three + "-o c.h5 --quiet" + way);
+            CHECK(run.code == 4);
+            CHECK(contains(run.err, "c.rows.jsonl"));
+            CHECK(bytes_of(folder / "c.rows.jsonl") == "a letter without an end");
+        }
+    }
+
+    TEST_CASE("where only the folder of its output can be written a comparison works") {
+        const ScratchFolder folder;
+        // Nobody can make a file in /proc.
+        const std::string there = "sh -c 'cd /proc && exec \"$drawwell\" \"$@\"' sh";
+        const std::string output = (folder / "c").string();
+        for (const std::string& words : {"-o " + output + ".h5", "--csv " + output + ".csv"}) {
+            const ProgramRun run = run_program(folder, three + words, there);
+            CHECK(run.code == 0);
+            CHECK(run.err == "");
+        }
+        CHECK(files_in(folder / "") == 2);
+        const ProgramRun run = run_program(folder, three, there);
+        CHECK(run.code == 0);
+        CHECK(contains(run.out, "as filed"));
+        CHECK(contains(run.err, "if this is stopped, nothing is kept"));
+        CHECK(run_program(folder, three + "--csv", there).code == 4);
+    }
+
+    TEST_CASE("a table that found no room takes no rows with it") {
+        const ScratchFolder folder;
+        const ProgramRun run =
+            run_program(folder, three, "sh -c '\"$drawwell\" \"$@\" >/dev/full' sh");
+        CHECK(run.code == 4);
+        REQUIRE(files_in(folder / "") == 1);
+        CHECK(contains(run_program(folder, three + "--resume").out, "as filed"));
+        CHECK(files_in(folder / "") == 0);
     }
 
     TEST_CASE("nothing to compare, and a misspelled answer or key, are refused") {

@@ -7,6 +7,7 @@
 #include <sstream>
 #include <string>
 
+#include "cli/report/pending_file.h"
 #include "tests/cli/read/small_stove.h"
 
 using namespace drawwell;
@@ -39,7 +40,7 @@ TEST_SUITE("cli/commands/new_command") {
         CHECK(content(path) != "mine");
         CHECK_THROWS_AS(
             run_new({.file = (folder / "no" / "such").string(), .bore = {}, .drum = {}}),
-            InputError);
+            FileError);
         std::filesystem::remove_all(folder);
     }
 

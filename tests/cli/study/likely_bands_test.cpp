@@ -2,10 +2,11 @@
 
 #include <doctest/doctest.h>
 
+#include <stdexcept>
 #include <string>
 #include <vector>
 
-#include "tests/cli/scratch_folder.h"
+#include "cli/study/series_bytes.h"
 
 using namespace drawwell;
 
@@ -26,14 +27,15 @@ Results day(double n) {
 
 TEST_SUITE("cli/study/likely_bands") {
     TEST_CASE("bands hold nine days of ten, moment by moment, whatever the order of the days") {
-        const ScratchFolder folder;
-        SeriesStore store(folder / "days");
+        DaySeries store;
         std::vector<Row> days(22);
         for (std::size_t i = 0; i < 21; ++i) {
             days[i].identity = "day-" + std::to_string(i);
-            store.keep(days[i].identity, series_bytes(day(static_cast<double>((i * 8) % 21))));
+            days[i].series = series_bytes(day(static_cast<double>((i * 8) % 21)));
+            store.keep(days[i]);
         }
-        days[21].identity = "failed";
+        days[21].error = "the riser goes through the plate";
+        store.keep(days[21]);
         LikelyRanges ranges;
         add_bands(ranges, days, store);
         CHECK(ranges.low.time == std::vector<double>{0, 30});
@@ -47,11 +49,31 @@ TEST_SUITE("cli/study/likely_bands") {
         CHECK(ranges.low.find("plate_temperature")->values == std::vector<double>{301, 301});
     }
 
-    TEST_CASE("without a day's series there are no bands") {
-        const ScratchFolder folder;
-        const SeriesStore store(folder / "days");
+    TEST_CASE("where every day failed there are no bands") {
+        const DaySeries none;
+        Row failed;
+        failed.error = "the riser goes through the plate";
         LikelyRanges ranges;
-        add_bands(ranges, std::vector<Row>(3), store);
+        add_bands(ranges, std::vector<Row>(3, failed), none);
         CHECK(ranges.low.columns.empty());
+    }
+
+    TEST_CASE("a day that is missing, or of other instants, is an error and no narrower band") {
+        DaySeries store;
+        std::vector<Row> days(3);
+        for (std::size_t i = 0; i < 3; ++i) {
+            days[i].identity = "day-" + std::to_string(i);
+            Results series = day(static_cast<double>(i));
+            if (i == 2) series.time = {0, 31};
+            days[i].series = series_bytes(series);
+            if (i != 1) store.keep(days[i]);
+        }
+        LikelyRanges ranges;
+        CHECK_THROWS_WITH_AS(add_bands(ranges, days, store), doctest::Contains("missing"),
+                             std::logic_error);
+        store.keep(days[1]);
+        ranges = {};
+        CHECK_THROWS_WITH_AS(add_bands(ranges, days, store), doctest::Contains("instants"),
+                             std::logic_error);
     }
 }

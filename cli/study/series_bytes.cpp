@@ -1,9 +1,8 @@
-#include "cli/study/series_store.h"
+#include "cli/study/series_bytes.h"
 
+#include <algorithm>
 #include <cstring>
-#include <fstream>
 #include <nlohmann/json.hpp>
-#include <sstream>
 #include <utility>
 #include <vector>
 
@@ -24,8 +23,14 @@ class Taking {
   public:
     explicit Taking(std::string_view left) : left_(left) {}
 
+    /// So many rows of so many.
+    std::vector<double> numbers(std::size_t rows, std::size_t width) {
+        if (width > 0 && rows > left_.size() / width)
+            throw FileError("a row's series is cut short");
+        return numbers(rows * width);
+    }
     std::vector<double> numbers(std::size_t count) {
-        if (count * sizeof(double) > left_.size()) throw FileError("a row's series is cut short");
+        if (count > left_.size() / sizeof(double)) throw FileError("a row's series is cut short");
         std::vector<double> values(count);
         std::memcpy(values.data(), left_.data(), count * sizeof(double));
         left_.remove_prefix(count * sizeof(double));
@@ -67,38 +72,13 @@ Results results_of(const std::string& bytes) {
                 {axis.at(0), axis.at(1), axis.at(2), values.numbers(axis.at(3))});
         for (const Json& each : head.at("columns")) {
             Column column{each.at(0), each.at(1), each.at(2), each.at(3), each.at(4), {}};
-            column.values = values.numbers(results.time.size() * column.width);
+            column.values = values.numbers(results.time.size(), column.width);
             results.columns.push_back(std::move(column));
         }
         return results;
     } catch (const Json::exception&) {
         throw FileError("a row's series are something else");
     }
-}
-
-bool SeriesStore::holds(const std::string& identity) const {
-    return std::filesystem::exists(folder_ / identity);
-}
-
-void SeriesStore::keep(const std::string& identity, const std::string& bytes) {
-    const std::lock_guard lock(writing_);
-    std::error_code failed;
-    std::filesystem::create_directories(folder_, failed);
-    if (failed) throw FileError("cannot write " + folder_.string());
-    write_whole(folder_ / identity, bytes);
-}
-
-Results SeriesStore::read(const std::string& identity) const {
-    std::ifstream in(folder_ / identity, std::ios::binary);
-    std::ostringstream bytes;
-    bytes << in.rdbuf();
-    if (!in) throw FileError("cannot read " + (folder_ / identity).string());
-    return results_of(bytes.str());
-}
-
-void SeriesStore::remove() const {
-    std::error_code ignored;
-    std::filesystem::remove_all(folder_, ignored);
 }
 
 }  // namespace drawwell
