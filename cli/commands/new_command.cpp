@@ -10,6 +10,7 @@
 
 #include "cli/read/starting_stove.h"
 #include "cli/read/units.h"
+#include "cli/read/visible_text.h"
 #include "solver/errors.h"
 
 namespace drawwell {
@@ -39,7 +40,8 @@ std::string run_new(const NewRequest& request) {
     file << text;
     file.close();
     if (!file) throw InputError(fmt::format("{} can't be written", request.file));
-    return fmt::format("{} written; next: drawwell burn {}\n", request.file, request.file);
+    const std::string name = visible(request.file);
+    return fmt::format("{} written; next: drawwell burn {}\n", name, name);
 }
 
 void add_new_command(CLI::App& app) {
