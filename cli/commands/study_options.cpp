@@ -9,6 +9,7 @@
 #include "cli/commands/interrupt_watch.h"
 #include "cli/commands/rows_progress.h"
 #include "cli/commands/stove_request.h"
+#include "cli/commands/watched_run.h"
 #include "cli/report/pending_file.h"
 #include "solver/errors.h"
 
@@ -50,6 +51,9 @@ Study begin_study(const std::vector<std::string>& files, const StudyOptions& opt
     if (!options.duration.empty())
         study.sets.push_back({"burn.duration", options.duration, "--for " + options.duration});
     for (const std::string& follow : options.follows) study.follows.push_back(parse_follow(follow));
+    std::vector<std::string> varied;
+    for (const Vary& vary : parse_varies(options.varies)) varied.push_back(vary.key);
+    check_follows(study.follows, varied);
     return study;
 }
 
@@ -70,7 +74,7 @@ std::vector<Row> compute_rows(const Study& study, const Library& library, Journa
                               const StudyOptions& options, Ranks* ranks, SeriesStore* series) {
     const InterruptWatch interrupt;
     RowsProgress progress(std::cerr, study.size(),
-                          isatty(STDERR_FILENO) != 0 && (!ranks || ranks->count() == 1));
+                          is_terminal(STDERR_FILENO) && (!ranks || ranks->count() == 1));
     RowsWatch watch{.threads = options.threads,
                     .stop = &interrupt.raised(),
                     .progress = {},
