@@ -1,6 +1,11 @@
+#include <fmt/format.h>
+
 #include <CLI/CLI.hpp>
+#include <algorithm>
 #include <iostream>
+#include <string>
 #include <string_view>
+#include <vector>
 
 #include "cli/commands/burn_command.h"
 #include "cli/commands/compare_command.h"
@@ -17,6 +22,9 @@
 #include "cli/commands/report_command.h"
 #include "cli/commands/sheet_command.h"
 #include "cli/commands/standard_streams.h"
+#include "cli/read/nearest.h"
+#include "cli/read/several_problems.h"
+#include "cli/read/visible_text.h"
 #include "cli/report/pending_file.h"
 #include "cli/study/ranks.h"
 #include "solver/errors.h"
@@ -31,6 +39,18 @@ constexpr const char* footer =
     "Exit codes: 0 done; 2 something in the stove file or on the command line needs\n"
     "mending; 3 the calculation failed; 4 a file could not be read or written;\n"
     "130 stopped by Ctrl-C.\n";
+
+/// What is wrong with a command line that could not be read; `first` is its first word.
+std::string misread(const CLI::App& app, const std::string& first, const CLI::ParseError& error) {
+    using namespace drawwell;
+    std::vector<std::string> known;
+    for (const CLI::App* command : app.get_subcommands({})) known.push_back(command->get_name());
+    const bool command = std::find(known.begin(), known.end(), first) != known.end();
+    if (command || first.starts_with('-'))
+        return error_text(error) + "\nRun with --help for more information.";
+    return fmt::format("no command is called \"{}\"{}; `drawwell --help` names all", visible(first),
+                       did_you_mean(first, known));
+}
 
 int run(int argc, char** argv) {
     using namespace drawwell;
@@ -62,8 +82,14 @@ int run(int argc, char** argv) {
     try {
         app.parse(argc, argv);
     } catch (const CLI::ParseError& error) {
-        if (!speaks_for_all()) return error.get_exit_code() == 0 ? exit_success : exit_input;
-        if (app.exit(error) != 0) return exit_input;
+        const bool asked = error.get_exit_code() == 0;  // for help, or the version
+        if (speaks_for_all()) {
+            if (asked)
+                app.exit(error);
+            else
+                std::cerr << misread(app, argv[1], error) << "\n";
+        }
+        if (!asked) return exit_input;
     }
     // A full disk or a closed pipe behind standard output is an error as well.
     flush_output();
@@ -71,7 +97,7 @@ int run(int argc, char** argv) {
 }
 
 int fail(const std::exception& error, int code) {
-    if (drawwell::speaks_for_all()) std::cerr << error.what() << "\n";
+    if (drawwell::speaks_for_all()) std::cerr << drawwell::error_text(error) << "\n";
     return code;
 }
 
@@ -89,7 +115,7 @@ int main(int argc, char** argv) {
     } catch (const FileError& error) {
         return fail(error, exit_file);
     } catch (const std::exception& error) {
-        std::cerr << "the calculation failed, which is the program's fault: " << error.what()
+        std::cerr << "the calculation failed, which is the program's fault: " << error_text(error)
                   << "\n";
         return exit_solver;
     }

@@ -8,7 +8,6 @@
 namespace drawwell {
 namespace {
 
-constexpr double settled = 300;         // [s] after lighting, from which "draws" is judged
 constexpr double burning_share = 0.02;  // [-] of the peak release, down to which it is
 constexpr double strong_share = 0.1;    // [-] of it, above which means are taken
 
@@ -16,8 +15,7 @@ constexpr double strong_share = 0.1;    // [-] of it, above which means are take
 void find_smoke_back(const Results& results, Summary& summary) {
     const Series flow(results, "feed_air_flow");
     if (results.time.empty()) return;
-    // Less than a thousandth of a gram a second is a still feed.
-    const auto still = [](double x) { return std::abs(x) < 1e-6 ? 0.0 : x; };
+    const auto still = [](double x) { return std::abs(x) < still_feed ? 0.0 : x; };
     if (still(flow[0]) < 0) summary.smoke_back_first = results.time[0];
     for (std::size_t i = 1; i < results.time.size(); ++i) {
         const double a = still(flow[i - 1]), b = still(flow[i]),
@@ -30,13 +28,28 @@ void find_smoke_back(const Results& results, Summary& summary) {
     }
 }
 
-/// Samples from when the draw is judged until the fire is as good as out; the last is `last`.
+/// Over which the draw is judged: from when the fire has established itself until it is as good as
+/// out. Of no length where the burn, or the fire, ended before that.
 struct Period {
-    std::size_t last = 0;
+    double from = 0;       // [s]
+    std::size_t last = 0;  // sample at which it ends
     bool counts(const Results& results, std::size_t i) const {
-        return i <= last && results.time[i] >= settled;
+        return i <= last && results.time[i] >= from && results.time[last] > from;
     }
 };
+
+/// `most`: [W] peak of the release.
+Period judged_period(const Results& results, const Series& release, double most) {
+    Period period;
+    if (!(most > 0)) return period;
+    std::size_t lit = 0;
+    while (!(release[lit] > 0)) ++lit;
+    // Between the last sample without and the first with a release it was lit; taken as early.
+    period.from = (lit > 0 ? results.time[lit - 1] : results.time[0]) + fire_established;
+    for (std::size_t i = 0; i < results.time.size(); ++i)
+        if (release[i] >= burning_share * most) period.last = i;
+    return period;
+}
 
 /// The least that is to spare in the period, each limit for itself, and which of them gave way
 /// first at its weakest.
@@ -80,7 +93,7 @@ void find_spare(const Stove& stove, const Recorder& recorder, const Period& peri
         }
     }
     for (const SpareDraw::Refined& refined : recorder.refined())
-        if (summary.reserve_draw_min && refined.time >= settled &&
+        if (summary.reserve_draw_min && refined.time >= period.from &&
             refined.time <= results.time[period.last] &&
             refined.pressure < *summary.reserve_draw_min) {
             summary.reserve_draw_min = refined.pressure;
@@ -116,19 +129,13 @@ void judge_draw(const Stove& stove, const Recorder& recorder, Summary& summary) 
     const Series flow(results, "feed_air_flow"), release(results, "heat_release"),
         suction(results, "feed_suction");
     const double most = peak(results, release).value;
-    Period period;
-    for (std::size_t i = 0; i < results.time.size(); ++i)
-        if (release[i] >= burning_share * most) period.last = i;
-    bool any = false;
-    summary.draws = true;
+    const Period period = judged_period(results, release, most);
     for (std::size_t i = 0; i <= period.last; ++i) {
         if (!period.counts(results, i)) continue;
-        any = true;
-        if (flow[i] <= 0) summary.draws = false;
+        summary.draws = summary.draws.value_or(true) && flow[i] > 0;
         if (!summary.feed_suction_min || suction[i] < *summary.feed_suction_min)
             summary.feed_suction_min = suction[i];
     }
-    summary.draws = summary.draws && any && most > 0;
     find_spare(stove, recorder, period, summary);
     find_air(recorder, strong_share * most, summary);
 }

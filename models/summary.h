@@ -22,7 +22,7 @@ struct CookingTime {
 
 /// The answers of a burn, SI. What never happened is empty; what the stove lacks is empty.
 struct Summary {
-    bool draws = false;
+    std::optional<bool> draws;                    // none: it burned too short to judge
     std::optional<double> reserve_draw_min;       // [Pa]
     std::optional<double> reserve_draw_min_time;  // [s]
     std::optional<double> reserve_suction_min;    // [Pa] by suction in the room

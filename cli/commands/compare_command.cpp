@@ -17,7 +17,7 @@
 #include "cli/report/pending_file.h"
 #include "cli/study/compare_files.h"
 #include "cli/study/compare_table.h"
-#include "cli/study/condition.h"
+#include "cli/study/known_answers.h"
 #include "cli/study/likely.h"
 #include "cli/study/ranks.h"
 #include "solver/errors.h"
@@ -39,8 +39,7 @@ struct CompareOptions {
 };
 
 std::vector<Variant> variants_of(const CompareOptions& options) {
-    std::vector<Vary> varies;
-    for (const std::string& text : options.study.varies) varies.push_back(parse_vary(text));
+    const std::vector<Vary> varies = parse_varies(options.study.varies);
     std::vector<Variant> variants =
         options.sample > 0 ? sample_of(varies, options.sample, options.seed) : grid_of(varies);
     if (!varies.empty()) variants.insert(variants.begin(), Variant{});  // the stove as filed
@@ -95,7 +94,7 @@ std::unique_ptr<Journal> journal_beside(const Targets& targets, const CompareOpt
 
 void compare(const CompareOptions& options) {
     const std::unique_ptr<Ranks> ranks = launched_ranks();
-    if (options.sort != "no") check_answer(options.sort);
+    if (options.sort != "no") check_answer(options.sort, true);
     for (const std::string& answer : options.show) check_answer(answer);
     Study study = begin_study(options.files, options.study);
     study.variants = variants_of(options);
@@ -104,6 +103,11 @@ void compare(const CompareOptions& options) {
     if (study.stoves() < 2)
         throw InputError(
             "nothing to compare: name several stove files, or say what differs with --vary");
+    const Library library = read_library();
+    std::vector<std::string> answers = options.show;
+    if (options.sort != "no") answers.push_back(options.sort);
+    check_answers(answers, study, library);
+    check_follows_of(study, library);
     Targets targets;
     auto journal = std::make_unique<Journal>();
     check_series(options);
@@ -115,7 +119,6 @@ void compare(const CompareOptions& options) {
                 return !row.error.empty() || journal->has_series_of(row.identity);
             });
     }
-    const Library library = read_library();
     if (!ranks->begin()) return;
     for (StoveText& file : study.files) file.text = ranks->share(file.text);
     RowsWatch watch;
@@ -179,7 +182,8 @@ void add_compare_command(CLI::App& app) {
                      "answer by which stoves are sorted, after whether they draw; default "
                      "reserve_draw_min_pa, `no`: as given")
         ->type_name("ANSWER");
-    command->add_option("--show", options->show, "further answers, by their names in --json")
+    command
+        ->add_option("--show", options->show, "further answers; `drawwell list answers` names all")
         ->allow_extra_args(false)
         ->type_name("ANSWER");
     CLI::Option* csv = command->add_option("--csv", options->csv_file,
@@ -197,7 +201,7 @@ void add_compare_command(CLI::App& app) {
         "or computed is told in its row, the others go on. Ctrl-C, or a crash, loses nothing that\n"
         "was finished: --resume goes on. Under mpirun the processes share the stoves.\n\n"
         "Examples:\n"
-        "  drawwell compare kitchen.toml --vary riser.top=500mm:900mm:100mm \\\n"
+        "  drawwell compare kitchen.toml --vary riser.top=650mm:850mm:50mm \\\n"
         "      --follow 'plate.underside = riser.top + 45mm'\n"
         "  drawwell compare kitchen.toml --vary riser.lining=board,bricks \\\n"
         "      --vary port.width=60mm,90mm\n"

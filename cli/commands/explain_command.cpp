@@ -15,12 +15,14 @@
 #include "cli/commands/units_option.h"
 #include "cli/commands/watched_run.h"
 #include "cli/read/read_library.h"
+#include "cli/read/several_problems.h"
 #include "cli/report/page_text.h"
 #include "cli/report/page_writer.h"
 #include "cli/report/pending_file.h"
 #include "cli/study/condition.h"
 #include "cli/study/cure.h"
 #include "cli/study/input_words.h"
+#include "cli/study/known_answers.h"
 #include "cli/study/sensitivity.h"
 #include "cli/study/tornado.h"
 #include "solver/errors.h"
@@ -95,7 +97,7 @@ void explain(const ExplainOptions& options, const Study& study, const Library& l
                       options.study.force);
     std::vector<Headline> answers;
     for (const std::string& name : options.answers) {
-        check_answer(name);
+        check_answer(name, true);
         answers.push_back(in_system(headline_of(name), options.units));
     }
     if (answers.empty())
@@ -104,8 +106,10 @@ void explain(const ExplainOptions& options, const Study& study, const Library& l
                 answers.push_back(in_system(headline, options.units));
     Study alone = study;
     alone.variants = {Variant{}};
+    check_answers(options.answers, alone, library);
+    check_follows_of(alone, library);
     const Row base = compute(alone).front();
-    if (!base.error.empty()) throw InputError(base.error);
+    if (!base.error.empty()) throw SeveralProblems(base.error);
     const std::vector<Influence> influences = influences_on(study, library, compute);
     Page page(terminal_with_colour());
     page.paragraph(
@@ -138,6 +142,8 @@ void cure(const ExplainOptions& options, const Study& study, const Library& libr
     const Condition cured = cured_when(options.symptom);
     Study tried = study;
     tried.variants = {Variant{}};
+    check_answers({cured.answer}, tried, library);
+    check_follows_of(tried, library);
     const Stove stove = stove_of(tried, 0, library);
     const std::vector<Remedy> remedies = remedies_for(stove);
     for (const Remedy& remedy : remedies) tried.variants.push_back(remedy.variant);
@@ -157,6 +163,8 @@ void cure(const ExplainOptions& options, const Study& study, const Library& libr
     if (rows[0].error.empty() && margin(cured, rows[0].answers) >= 0)
         page.paragraph("The stove as filed does not have it.");
     for (std::size_t i = 0; i < remedies.size(); ++i) tell(remedies[i].what, rows[i + 1]);
+    const std::string without = unanswered({cured}, rows[0].answers);
+    if (rows[0].error.empty() && !without.empty()) page.paragraph(without);
     page.paragraph(
         "Each was tried by a run with all else as filed. What is cheapest is our guess; "
         "a flue belongs to a licensed practitioner.");
@@ -170,7 +178,9 @@ void add_explain_command(CLI::App& app) {
     CLI::App* command = app.add_subcommand(
         "explain", "What each dimension does to the answers, and what cures a weak draw");
     command->add_option("STOVE", options->file, "stove file; - reads standard input")->required();
-    command->add_option("--answer", options->answers, "which answers, by their names in --json")
+    command
+        ->add_option("--answer", options->answers,
+                     "which answers; `drawwell list answers` names all")
         ->allow_extra_args(false)
         ->type_name("ANSWER");
     command->add_option("--rows", options->rows, "how many lines for each; default 8")

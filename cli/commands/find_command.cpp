@@ -15,6 +15,7 @@
 #include "cli/report/page_writer.h"
 #include "cli/study/find_value.h"
 #include "cli/study/input_words.h"
+#include "cli/study/known_answers.h"
 #include "cli/study/shifts.h"
 #include "solver/errors.h"
 
@@ -67,6 +68,7 @@ void tell_nothing(const Quest& quest, const Findings& findings, Page& page) {
         page.paragraph(fmt::format("Least far off is {} = {}:", quest.key,
                                    quest.shown(findings.nearest->value)));
         tell_answers(findings.nearest->row, quest.units, page);
+        tell_unanswered(quest.search.where, quest.search.target, findings.nearest->row, page);
     }
 }
 
@@ -76,6 +78,12 @@ void find(const FindOptions& options) {
     const Library library = read_library();
     study.variants = {Variant{}};
     set_span(options, stove_of(study, 0, library), quest);
+    check_follows(study.follows, {quest.key});
+    check_follows_of(study, library);
+    std::vector<std::string> answers;
+    for (const Condition& condition : quest.search.where) answers.push_back(condition.answer);
+    if (quest.search.target) answers.push_back(quest.search.target->answer);
+    check_answers(answers, study, library);
 
     Journal none;
     const Compute compute = [&](const Study& asked) {
@@ -146,13 +154,13 @@ void add_find_command(CLI::App& app) {
     add_units_option(*command, options->units);
     command->footer(
         "Examples:\n"
-        "  drawwell find kitchen.toml --smallest riser.top \\\n"
-        "      --where 'reserve_draw_min_pa >= 3' --where 'smoke_back_s = 0' \\\n"
+        "  drawwell find kitchen.toml --smallest riser.top --between 650mm:900mm \\\n"
+        "      --where 'reserve_draw_min_pa >= 7' --where 'smoke_back_s = 0' \\\n"
         "      --follow 'plate.underside = riser.top + 45mm'\n"
-        "  drawwell find kitchen.toml --target plate_minutes_fry=40 --by barrel.height\n"
-        "  drawwell find kitchen.toml --smallest flue.stack.length \\\n"
-        "      --vary riser.top=500mm:900mm --where 'reserve_draw_min_pa >= 5' \\\n"
-        "      --follow 'plate.underside = riser.top + 45mm'\n");
+        "  drawwell find kitchen.toml --target air_ratio_mean=5 --by port.width \\\n"
+        "      --between 50mm:110mm\n"
+        "  drawwell find kitchen.toml --smallest flue.stack.length --between 0.6m:2.5m \\\n"
+        "      --vary barrel.height=300mm:620mm --where 'reserve_draw_min_pa >= 6'\n");
     command->callback([options] { find(*options); });
 }
 

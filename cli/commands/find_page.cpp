@@ -24,6 +24,13 @@ void tell_answers(const Row& row, UnitSystem units, Page& page) {
     }
 }
 
+void tell_unanswered(std::vector<Condition> where, const std::optional<Condition>& target,
+                     const Row& row, Page& page) {
+    if (target) where.push_back(*target);
+    const std::string text = unanswered(where, row.answers);
+    if (!text.empty()) page.paragraph(text);
+}
+
 void tell_shifts(const std::string& what,
                  const std::vector<std::pair<std::string, std::string>>& shifts, Page& page) {
     if (shifts.empty()) return;
@@ -51,8 +58,8 @@ void tell_days(std::vector<Override> settings, const Study& study, const FindOpt
 void tell_failures(const std::vector<std::string>& failures, Page& page) {
     if (failures.empty()) return;
     page.heading("Stoves that could not be");
-    page.paragraph(fmt::format("{} of those looked at; the first reason: {}", failures.size(),
-                               *std::min_element(failures.begin(), failures.end())));
+    page.paragraph(fmt::format("{} of those looked at; the first reason:", failures.size()));
+    page.problems(*std::min_element(failures.begin(), failures.end()));
 }
 
 }  // namespace drawwell

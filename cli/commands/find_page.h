@@ -1,5 +1,6 @@
 #pragma once
 
+#include <optional>
 #include <string>
 #include <utility>
 #include <vector>
@@ -12,6 +13,10 @@ namespace drawwell {
 
 /// The headlines of what was found.
 void tell_answers(const Row& row, UnitSystem units, Page& page);
+
+/// Which of the conditions, or the target, that row has no answer to.
+void tell_unanswered(std::vector<Condition> where, const std::optional<Condition>& target,
+                     const Row& row, Page& page);
 
 /// How far `what` (`It`, an answer) moves with the three inputs that move it most; `shifts` sorted
 /// so: the input's name, and by how much with its sign.

@@ -1,30 +1,30 @@
 #include "cli/commands/find_quest.h"
 
 #include <algorithm>
+#include <tuple>
 
 #include "cli/read/suggest_key.h"
+#include "cli/study/single_figure.h"
+#include "cli/study/vary.h"
 #include "solver/errors.h"
 
 namespace drawwell {
 
 void set_span(const FindOptions& options, const Stove& stove, Quest& quest) {
-    const std::size_t colon = options.between.find(':');
     if (!options.between.empty()) {
-        if (colon == std::string::npos)
-            throw InputError("--between " + options.between + ": write FROM:TO");
-        quest.search.low = parse_quantity(options.between.substr(0, colon), quest.found->quantity);
-        quest.search.high =
-            parse_quantity(options.between.substr(colon + 1), quest.found->quantity);
+        const std::string typed = "--between " + options.between;
+        const Vary span = parse_values(quest.key, options.between, typed);
+        if (!span.span) throw InputError(typed + ": write FROM:TO");
+        std::tie(quest.search.low, quest.search.high) = *span.span;
     } else {
-        const std::optional<Value> value = get_value(stove, quest.key);
-        const double* here = value ? std::get_if<double>(&*value) : nullptr;
-        if (!here || !(*here > 0))
+        const std::optional<double> here = figure_of(stove, quest.key);
+        if (!here || !(*here > 0) || quest.found->quantity == Quantity::temperature)
             throw InputError(quest.key + " has no figure to begin from: say --between FROM:TO");
         quest.search.low = std::max(*here / 2, quest.found->least);
         quest.search.high = std::min(*here * 2, quest.found->most);
+        if (!(quest.search.low < quest.search.high))
+            throw InputError(quest.key + " has no span to look in: say --between FROM:TO");
     }
-    if (!(quest.search.low < quest.search.high))
-        throw InputError("--between goes from the lower to the higher end");
 }
 
 Quest quest_of(const FindOptions& options) {
@@ -50,7 +50,7 @@ Quest quest_of(const FindOptions& options) {
         quest.search.where.push_back(parse_condition(text));
     quest.found = &known_key(quest.key, quest.key);
     quest.units = options.units;
-    if (quest.found->kind != Kind::quantity)
+    if (!takes_figure(*quest.found))
         throw InputError(quest.key + " is no figure that could be sought");
     return quest;
 }

@@ -12,6 +12,7 @@
 #include "cli/report/page_text.h"
 #include "cli/study/headline.h"
 #include "cli/study/shifts.h"
+#include "cli/study/single_figure.h"
 #include "solver/errors.h"
 
 namespace drawwell {
@@ -37,8 +38,7 @@ struct Together {
         found.push_back(&known_key(key, key));
         search.low.push_back(low);
         search.high.push_back(high);
-        const std::optional<Value> value = get_value(stove, key);
-        const double* here = value ? std::get_if<double>(&*value) : nullptr;
+        const std::optional<double> here = figure_of(stove, key);
         search.from.push_back(std::clamp(here ? *here : (low + high) / 2, low, high));
     }
     std::vector<Override> settings(const Point& point) const {
@@ -61,10 +61,9 @@ Together together_of(const Quest& quest, const FindOptions& options, const Stove
     search.goal = several_goal(quest.search.goal);
     together.units = options.units;
     together.add(quest.key, quest.search.low, quest.search.high, stove);
-    for (const std::string& text : options.study.varies) {
-        const Vary vary = parse_vary(text);
-        if (!vary.span || known_key(vary.key, vary.key).kind != Kind::quantity)
-            throw InputError("--vary " + text + ": find looks within a span, KEY=FROM:TO");
+    for (const Vary& vary : parse_varies(options.study.varies)) {
+        if (!vary.span || !takes_figure(known_key(vary.key, vary.key)))
+            throw InputError("--vary " + vary.key + ": find looks within a span, KEY=FROM:TO");
         together.add(vary.key, vary.span->first, vary.span->second, stove);
     }
     return together;
@@ -159,6 +158,8 @@ void find_together(const Quest& quest, const FindOptions& options, const Study& 
             page.paragraph(fmt::format("Least far off is {} = {}:", together.keys[0],
                                        together.shown(0, findings.nearest->point[0])));
             tell_point(together, *findings.nearest, page);
+            tell_unanswered(together.search.where, together.search.target, findings.nearest->row,
+                            page);
         }
     }
     tell_failures(findings.failures, page);

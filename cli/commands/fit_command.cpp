@@ -20,9 +20,11 @@
 #include "cli/commands/targets.h"
 #include "cli/commands/watched_run.h"
 #include "cli/read/read_library.h"
+#include "cli/read/visible_text.h"
 #include "cli/report/pending_file.h"
 #include "cli/study/fit/match_page.h"
 #include "cli/study/fit/matched_stove.h"
+#include "cli/study/fit/tracks.h"
 #include "solver/errors.h"
 
 namespace drawwell {
@@ -41,7 +43,7 @@ struct FitOptions {
 /// Tells how many burns are computed, by whichever thread finished one.
 class FitProgress {
   public:
-    FitProgress() : line_(std::cerr, isatty(STDERR_FILENO) != 0, steady_seconds) {}
+    FitProgress() : line_(std::cerr, is_terminal(STDERR_FILENO), steady_seconds) {}
     void finished(std::size_t burns) {
         const std::lock_guard lock(speaking_);
         if (!line_.due()) return;
@@ -83,10 +85,12 @@ void fit(const FitOptions& options) {
     study.variants = {Variant{}};
     check_targets(options, study);
     const Library library = read_library();
+    check_follows_of(study, library);
     const Stove stove = stove_of(study, 0, library);
     const std::string name = options.log == "-" ? "standard input" : options.log;
     const std::vector<LoggedSensor> logged =
         sensors_of(read_log(read_text(options.log), name), options.sensors);
+    check_places(logged, stove, library);
     MatchRequest request{
         study, library, logged, {}, parse_clock_offset(options.clock), options.rest_as_filed};
     for (const std::string& text : options.inputs)
@@ -107,9 +111,9 @@ void fit(const FitOptions& options) {
         std::cout << match_json(match, name);
     } else if (!options.study.quiet) {
         std::cout << match_page(match, name, terminal_with_colour());
-        if (!options.figure.empty()) std::cout << "\nFigure: " << options.figure << "\n";
+        if (!options.figure.empty()) std::cout << "\nFigure: " << visible(options.figure) << "\n";
         if (matched) {
-            std::cout << fmt::format("\n{}: sets {}\n", options.save,
+            std::cout << fmt::format("\n{}: sets {}\n", visible(options.save),
                                      matched->set.empty()
                                          ? "nothing"
                                          : fmt::format("{}", fmt::join(matched->set, ", ")));
@@ -195,10 +199,12 @@ void add_fit_command(CLI::App& app) {
         "lighting. Probes leave no hole behind that draws air, and no lead where it burns; watch\n"
         "a carbon monoxide alarm, as with every burn.\n\n"
         "Examples:\n"
-        "  drawwell fit kitchen.toml --log burn.csv --map TC1=outlet_gas_temperature \\\n"
-        "      --bead 'TC1=1.5mm bare' --map 'TC2=plate_temperature[0m]' -o residuals.svg\n"
+        "  drawwell fit kitchen.toml --log burn.csv --clock-offset 4min \\\n"
+        "      --map TC1=outlet_gas_temperature --bead 'TC1=1.5mm bare' \\\n"
+        "      --map 'TC2=plate_temperature[0m]' -o residuals.svg\n"
         "  drawwell fit kitchen.toml --log burn.csv --clock-offset '4min+-1min' \\\n"
-        "      --fit day.wood_moisture --fit fuel_bed.surface_rate --save matched.toml\n");
+        "      --map TC1=outlet_gas_temperature --fit day.wood_moisture \\\n"
+        "      --fit fuel_bed.surface_rate --save matched.toml\n");
     command->callback([options] { fit(*options); });
 }
 

@@ -14,6 +14,7 @@
 #include "cli/read/keys.h"
 #include "cli/read/read_library.h"
 #include "cli/read/units.h"
+#include "cli/report/answer_infos.h"
 #include "cli/report/page_text.h"
 #include "solver/errors.h"
 
@@ -215,6 +216,17 @@ std::string list_columns(std::span<const ColumnInfo> columns, const std::string&
     return sheet_text(sheet, word);
 }
 
+std::string list_answers(const std::string& word) {
+    Sheet sheet({"answer", "unit", "meaning"});
+    const auto add = [&](const AnswerInfo& info) {
+        if (contains(info.name, word) || contains(info.meaning, word))
+            sheet.add({info.name, info.unit, info.meaning});
+    };
+    for (const AnswerInfo& info : burn_answers()) add(info);
+    for (const AnswerInfo& info : fitting_answer_infos()) add(info);
+    return sheet_text(sheet, word);
+}
+
 void add_list_command(CLI::App& app) {
     CLI::App* command =
         app.add_subcommand("list", "what a file can say, and what it can be made of");
@@ -223,11 +235,16 @@ void add_list_command(CLI::App& app) {
         UnitSystem units = UnitSystem::metric;
     };
     auto request = std::make_shared<Request>();
-    command->add_option("WHAT", request->what, "keys, materials, build-ups, woods or columns")
+    command
+        ->add_option("WHAT", request->what, "keys, materials, build-ups, woods, columns or answers")
         ->required()
-        ->check(CLI::IsMember({"keys", "materials", "build-ups", "woods", "columns"}));
+        ->check(CLI::IsMember({"keys", "materials", "build-ups", "woods", "columns", "answers"}));
     command->add_option("WORD", request->word, "only entries that contain it");
     add_units_option(*command, request->units);
+    command->footer(
+        "Examples:\n"
+        "  drawwell list keys riser\n"
+        "  drawwell list answers smoke\n");
     command->callback([request] {
         const std::string& word = request->word;
         if (request->what == "keys") std::cout << list_keys(word, request->units);
@@ -235,6 +252,7 @@ void add_list_command(CLI::App& app) {
             std::cout << list_materials(read_library(), word, request->units);
         if (request->what == "build-ups") std::cout << list_build_ups(read_build_ups(), word);
         if (request->what == "woods") std::cout << list_woods(read_library(), word, request->units);
+        if (request->what == "answers") std::cout << list_answers(word);
         if (request->what == "columns") std::cout << list_columns(all_columns(), word);
     });
 }

@@ -14,7 +14,7 @@ class App;
 
 namespace drawwell {
 
-/// `drawwell list keys|materials|build-ups|woods|columns [WORD]`
+/// `drawwell list keys|materials|build-ups|woods|columns|answers [WORD]`
 void add_list_command(CLI::App& app);
 
 /// The lists as text of at most 80 characters a line; `word` keeps only entries that contain it.
@@ -26,5 +26,6 @@ std::string list_build_ups(std::span<const NamedBuildUp> build_ups, const std::s
 std::string list_woods(const Library& library, const std::string& word,
                        UnitSystem system = UnitSystem::metric);
 std::string list_columns(std::span<const ColumnInfo> columns, const std::string& word);
+std::string list_answers(const std::string& word);
 
 }  // namespace drawwell

@@ -10,6 +10,7 @@
 
 #include "cli/read/starting_stove.h"
 #include "cli/read/units.h"
+#include "cli/read/visible_text.h"
 #include "cli/report/pending_file.h"
 #include "solver/errors.h"
 
@@ -37,7 +38,8 @@ std::string run_new(const NewRequest& request) {
     if (!request.force && std::filesystem::exists(request.file))
         throw InputError(fmt::format("{} exists; --force replaces it", request.file));
     write_whole(request.file, text);
-    return fmt::format("{} written; next: drawwell burn {}\n", request.file, request.file);
+    const std::string name = visible(request.file);
+    return fmt::format("{} written; next: drawwell burn {}\n", name, name);
 }
 
 void add_new_command(CLI::App& app) {

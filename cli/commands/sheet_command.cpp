@@ -14,6 +14,7 @@
 #include "cli/commands/targets.h"
 #include "cli/commands/write_pdf.h"
 #include "cli/read/read_stove.h"
+#include "cli/read/visible_text.h"
 #include "cli/report/pending_file.h"
 #include "cli/report/sheet/order_of_work.h"
 #include "cli/report/sheet/page_svg.h"
@@ -98,8 +99,9 @@ void sheet(const SheetOptions& options) {
     }
     if (options.quiet) return;
     std::cout << fmt::format("{} written, {} pages of {}; print at full size (100 %)\n",
-                             target.string(), pages.size(), options.paper);
-    for (const std::string& remark : drawing_remarks(stove)) std::cout << "  - " << remark << "\n";
+                             visible(target.string()), pages.size(), options.paper);
+    for (const std::string& remark : drawing_remarks(stove))
+        std::cout << "  - " << visible(remark) << "\n";
 }
 
 }  // namespace

@@ -9,6 +9,7 @@
 #include "cli/commands/interrupt_watch.h"
 #include "cli/commands/rows_progress.h"
 #include "cli/commands/stove_request.h"
+#include "cli/commands/watched_run.h"
 #include "cli/report/file_name.h"
 #include "cli/report/pending_file.h"
 #include "solver/errors.h"
@@ -51,6 +52,9 @@ Study begin_study(const std::vector<std::string>& files, const StudyOptions& opt
     if (!options.duration.empty())
         study.sets.push_back({"burn.duration", options.duration, "--for " + options.duration});
     for (const std::string& follow : options.follows) study.follows.push_back(parse_follow(follow));
+    std::vector<std::string> varied;
+    for (const Vary& vary : parse_varies(options.varies)) varied.push_back(vary.key);
+    check_follows(study.follows, varied);
     return study;
 }
 
@@ -76,7 +80,7 @@ std::vector<Row> compute_rows(const Study& study, const Library& library, Journa
     const InterruptWatch interrupt;
     const Ranks* ranks = watch.ranks;
     RowsProgress progress(std::cerr, study.size(),
-                          isatty(STDERR_FILENO) != 0 && (!ranks || ranks->count() == 1));
+                          is_terminal(STDERR_FILENO) && (!ranks || ranks->count() == 1));
     watch.threads = options.threads;
     watch.stop = &interrupt.raised();
     if (!options.quiet && (!ranks || ranks->writer()))

@@ -23,7 +23,10 @@ class WatchedRun {
     BurnWatch watch_;
 };
 
-/// Whether standard output may be coloured.
+/// Whether a stream (1, 2) is a terminal that takes more than plain lines; TERM=dumb does not.
+bool is_terminal(int stream);
+
+/// Whether standard output may be coloured: such a terminal, unless NO_COLOR is set to anything.
 bool terminal_with_colour();
 
 }  // namespace drawwell

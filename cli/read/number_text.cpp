@@ -12,8 +12,18 @@ namespace {
 
 constexpr double largest_number = 1e15;  // beyond it nobody means what they wrote
 
+constexpr std::string_view typeset_minus = "\u2212";
+
 /// Takes one plain number off the front of the text; false if there is none.
 bool take_plain(std::string_view& text, double& number) {
+    if (text.starts_with(typeset_minus)) {
+        std::string_view rest = text.substr(typeset_minus.size());
+        const bool digits = !rest.empty() && rest.front() != '-' && rest.front() != '+';
+        if (!digits || !take_plain(rest, number)) return false;
+        number = -number;
+        text = rest;
+        return true;
+    }
     const char* begin = text.data() + (!text.empty() && text.front() == '+' ? 1 : 0);
     const auto [end, error] = std::from_chars(begin, text.data() + text.size(), number);
     if (error == std::errc::invalid_argument) return false;
@@ -27,7 +37,33 @@ bool take_plain(std::string_view& text, double& number) {
 }  // namespace
 
 void skip_blanks(std::string_view& text) {
-    while (!text.empty() && (text.front() == ' ' || text.front() == '\t')) text.remove_prefix(1);
+    constexpr std::string_view blanks[] = {" ", "\t", "\u00a0", "\u2009", "\u202f"};
+    for (bool more = true; more;) {
+        more = false;
+        for (const std::string_view blank : blanks)
+            if (text.starts_with(blank)) {
+                text.remove_prefix(blank.size());
+                more = true;
+            }
+    }
+}
+
+std::string with_plain_minus(std::string_view text) {
+    std::string plain;
+    for (std::size_t at = text.find(typeset_minus); at != std::string_view::npos;
+         at = text.find(typeset_minus)) {
+        plain += text.substr(0, at);
+        plain += '-';
+        text.remove_prefix(at + typeset_minus.size());
+    }
+    return plain += text;
+}
+
+bool has_comma_in_number(std::string_view text) {
+    const auto digit = [&](std::size_t i) { return text[i] >= '0' && text[i] <= '9'; };
+    for (std::size_t i = 1; i + 1 < text.size(); ++i)
+        if (text[i] == ',' && digit(i - 1) && digit(i + 1)) return true;
+    return false;
 }
 
 bool starts_number(char c) {

@@ -7,6 +7,7 @@
 
 #include "cli/read/keys.h"
 #include "cli/read/nearest.h"
+#include "cli/read/number_text.h"
 #include "solver/errors.h"
 
 namespace drawwell {
@@ -15,6 +16,11 @@ namespace {
 bool is_list(const FoundKey& found) {
     return found.key && (found.key->kind == Kind::times || found.key->kind == Kind::names ||
                          found.key->kind == Kind::build_up);
+}
+
+/// Whether a list is one of times by the clock: 19:30,20:00.
+bool is_of_day(std::string_view list) {
+    return list.find_first_not_of("0123456789:, ") == std::string_view::npos;
 }
 
 bool is_fire(const std::string& name) {
@@ -88,6 +94,11 @@ void apply_overrides(RawFile& file, std::span<const Override> overrides, Problem
         const FoundKey found = find_key(each.key);
         try {
             if (!found.name.empty()) require_known_name(file, each.key, found.name);
+            if (is_list(found) && found.key->kind != Kind::names && !is_of_day(each.value) &&
+                has_comma_in_number(each.value) && each.value.find('[') == std::string::npos)
+                throw InputError(
+                    "a comma between digits is read in two ways: write a decimal point, and a unit "
+                    "with each value");
             entry.value = parse_raw_override(each.value, is_list(found));
         } catch (const InputError& error) {
             problems.add(entry, error.what());

@@ -4,7 +4,7 @@
 
 #include <algorithm>
 
-#include "solver/errors.h"
+#include "cli/read/several_problems.h"
 
 namespace drawwell {
 
@@ -28,15 +28,13 @@ void Problems::raise(std::string_view file_name) {
     std::stable_sort(problems_.begin(), problems_.end(), [](const Problem& a, const Problem& b) {
         return std::pair(a.place.line, a.place.column) < std::pair(b.place.line, b.place.column);
     });
-    std::string message;
-    for (const Problem& problem : problems_) {
-        if (!message.empty()) message += '\n';
-        if (problem.place.line > 0)
-            message +=
-                fmt::format("{}:{}:{}: ", file_name, problem.place.line, problem.place.column);
-        message += problem.text;
-    }
-    throw InputError(message);
+    std::vector<std::string> lines;
+    for (const Problem& problem : problems_)
+        lines.push_back(problem.place.line > 0
+                            ? fmt::format("{}:{}:{}: {}", file_name, problem.place.line,
+                                          problem.place.column, problem.text)
+                            : problem.text);
+    throw SeveralProblems(lines);
 }
 
 }  // namespace drawwell

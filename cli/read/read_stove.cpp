@@ -65,12 +65,15 @@ class StoveReader {
     static std::string why_no_table(const std::string& name) {
         if (find_key(name).key) return "it takes a value, it is not a table";
         if (!is_table_of_keys(name)) return "unknown table" + suggest_table(name);
-        const std::string_view word = last_word(name);
-        const bool plain = std::all_of(word.begin(), word.end(), [](char c) {
+        return is_plain(last_word(name)) ? "" : plain_names;
+    }
+
+    static constexpr const char* plain_names = "a name is made of letters, digits, - and _";
+    static bool is_plain(std::string_view name) {
+        return !name.empty() && std::all_of(name.begin(), name.end(), [](char c) {
             return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') ||
                    c == '-' || c == '_';
         });
-        return plain && !word.empty() ? "" : "a name is made of letters, digits, - and _";
     }
 
     bool is_refused(const std::string& name) const {
@@ -86,6 +89,10 @@ class StoveReader {
             problems_.add(entry, is_table_of_keys(entry.key)
                                      ? table_help(entry.key)
                                      : "unknown key" + suggest_key(entry.key));
+            return;
+        }
+        if (!found.name.empty() && !is_plain(found.name)) {
+            problems_.add(entry, plain_names);
             return;
         }
         found.key->field(draft_, found.name, true);

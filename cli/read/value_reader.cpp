@@ -9,6 +9,7 @@
 #include "cli/read/layer_text.h"
 #include "cli/read/nearest.h"
 #include "cli/read/number_text.h"
+#include "cli/read/visible_text.h"
 #include "solver/errors.h"
 
 namespace drawwell {
@@ -98,6 +99,9 @@ BuildUp ValueReader::item_layers(const RawValue& raw) const {
 std::string ValueReader::text(const RawValue& raw, std::string_view what) const {
     if (raw.form != RawValue::Form::text)
         throw InputError(fmt::format("here stands {} in quotes", what));
+    if (const std::size_t at = first_unseen(raw.text); at != std::string::npos)
+        throw InputError(fmt::format("a text can't hold {}, which is not shown but obeyed",
+                                     visible(raw.text.substr(at, 1))));
     return raw.text;
 }
 

@@ -8,6 +8,7 @@
 #include <optional>
 
 #include "cli/read/nearest.h"
+#include "cli/read/number_text.h"
 #include "cli/read/units.h"
 #include "cli/report/cell_labels.h"
 #include "cli/report/file_kind.h"
@@ -34,7 +35,8 @@ std::vector<std::string_view> cells_of(std::string_view line) {
     }
 }
 
-std::optional<double> number_of(std::string_view cell) {
+std::optional<double> number_of(std::string_view typed) {
+    const std::string cell = with_plain_minus(typed);
     double number = 0;
     const auto [end, error] = std::from_chars(cell.data(), cell.data() + cell.size(), number);
     if (error != std::errc() || end != cell.data() + cell.size() || !std::isfinite(number))
@@ -59,8 +61,9 @@ LoggedHead head_of(std::string_view name, const Results& results) {
         const std::vector<std::string> labels = cell_labels(results, column);
         const auto cell = std::find(labels.begin(), labels.end(), place);
         if (!place.empty() && cell == labels.end())
-            throw InputError(fmt::format("{}: the column has no such cell; it has {}", name,
-                                         fmt::join(labels, ", ")));
+            throw InputError(fmt::format("{}: the column has no such place; it has {}{}", name,
+                                         fmt::join(labels, ", "),
+                                         did_you_mean_cell(results, column, place)));
         const auto at = place.empty() ? 0 : static_cast<std::size_t>(cell - labels.begin());
         return {{column.name, at, {}, {}}, column.unit == "K"};
     }

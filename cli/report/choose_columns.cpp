@@ -40,8 +40,9 @@ void add_cell(Results& chosen, const Results& results, const Column& column,
     if (found == labels.end() || label.empty()) {
         std::string all;
         for (const std::string& each : labels) all += (all.empty() ? "" : ", ") + each;
-        throw InputError("--columns " + column.name + label + ": the column has no such cell; " +
-                         (column.axis.empty() ? "it has one value an instant" : "it has " + all));
+        throw InputError("--columns " + column.name + label + ": the column has no such place; " +
+                         (column.axis.empty() ? "it has one value an instant" : "it has " + all) +
+                         did_you_mean_cell(results, column, label));
     }
     const auto cell = static_cast<std::size_t>(found - labels.begin());
     Column one{column.name, column.unit, column.meaning, column.axis + label, 1, {}};

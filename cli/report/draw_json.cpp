@@ -4,6 +4,7 @@
 #include <optional>
 
 #include "cli/report/draw_answers.h"
+#include "cli/report/json_text.h"
 
 namespace drawwell {
 namespace {
@@ -100,7 +101,7 @@ std::string draw_json(const DrawStudy& study, const RunRecord& record,
     json["program_version"] = DRAWWELL_VERSION;
     json["figure"] = figure.empty() ? Json(nullptr) : Json(figure.string());
     // Bytes that are not UTF-8 (a file name may hold any) must not stop the answer.
-    return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+    return json_text(json);
 }
 
 }  // namespace drawwell

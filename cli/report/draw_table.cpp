@@ -11,6 +11,7 @@
 #include "cli/report/draw_rows.h"
 #include "cli/report/page_text.h"
 #include "cli/report/page_writer.h"
+#include "models/judge_draw.h"
 
 namespace drawwell {
 namespace {
@@ -23,14 +24,26 @@ std::string push_text(double push) {
     return (push < 0 ? "at a pull of " : "at a push of ") + pascals(std::abs(push));
 }
 
+bool stands_still(double flow) {
+    return std::abs(flow) < still_feed;
+}
+
 /// "11.2 g/s of air in", "9.0 g/s of smoke out of the feed".
 std::string flow_text(double flow) {
+    if (stands_still(flow)) return "none, in or out";
     return show_number(to_grams(std::abs(flow)), 1) +
            (flow < 0 ? " g/s of smoke out of the feed" : " g/s of air in");
 }
 
 void write_verdict(Page& page, const DrawStudy& study, const DrawAnswers& answers) {
-    if (study.flow < 0 && -study.flow < study.given_off)
+    if (stands_still(study.flow))
+        page.verdict("THE GAS STANDS STILL: no air goes in, no smoke comes out.", {});
+    else if (study.time < fire_established)
+        page.verdict(fmt::format("TOO EARLY TO JUDGE: a fire takes some five minutes to establish "
+                                 "itself. At this moment {}.",
+                                 study.flow < 0 ? "smoke comes out of the feed" : "air goes in"),
+                     {});
+    else if (study.flow < 0 && -study.flow < study.given_off)
         page.verdict("SMOKE LEAVES AT BOTH ENDS, by the feed and by the flue.", false);
     else if (study.flow < 0)
         page.verdict("SMOKE COMES OUT OF THE FEED: the draw is turned.", false);
@@ -82,8 +95,9 @@ std::string limit_text(const DrawAnswers& answers) {
 }
 
 void write_spare(Page& page, const DrawStudy& study, const DrawAnswers& answers) {
-    page.heading(study.flow < 0 ? "Spare draw, if it drew inward again"
-                                : "Spare draw, against wind on the flue or a fan in the room");
+    page.heading(study.flow <= -still_feed
+                     ? "Spare draw, if it drew inward again"
+                     : "Spare draw, against wind on the flue or a fan in the room");
     page.row("now", flow_text(study.flow));
     const auto spare = [](std::optional<double> push) { return push ? pascals(*push) : "none"; };
     page.row("a short push", spare(answers.short_push) + ", walls as they are");

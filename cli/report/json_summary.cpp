@@ -4,6 +4,7 @@
 #include <type_traits>
 
 #include "cli/report/fitting_text.h"
+#include "cli/report/json_text.h"
 #include "cli/report/stretched_text.h"
 #include "cli/report/summary_entries.h"
 
@@ -70,8 +71,7 @@ std::string json_summary(const Summary& summary, const RunRecord& record,
         json["result_file"] = nullptr;
     else
         json["result_file"] = result_file.string();
-    // Bytes that are not UTF-8 (a file name may hold any) must not stop the answer.
-    return json.dump(2, ' ', false, nlohmann::ordered_json::error_handler_t::replace) + "\n";
+    return json_text(json);
 }
 
 }  // namespace drawwell

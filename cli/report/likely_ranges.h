@@ -23,6 +23,7 @@ struct LikelyRanges {
     /// Of some columns, moment by moment, what 5 % and 95 % of the days lie below, at the burn's
     /// own instants and named as in it, one value an instant: the first cell's. Empty: not kept.
     Results low = {}, high = {};
+    std::size_t unjudged = 0;  // days on which it burned too short to judge whether it draws
 
     const LikelyFigure* find(std::string_view answer) const;
 };

@@ -18,8 +18,21 @@ bool little_to_spare(const Summary& summary) {
            (summary.gust_margin_min && *summary.gust_margin_min < 0);
 }
 
+/// Why there is no telling whether it draws.
+std::string unjudged(const Summary& summary) {
+    if (!(summary.heat_released > 0))
+        return "NOTHING BURNED, so there is no telling whether it draws.";
+    std::string text =
+        "TOO SHORT TO JUDGE: whether it draws shows from five minutes after lighting on, while the "
+        "fire burns.";
+    if (summary.smoke_back > 0) text += " Until then smoke came back out of the feed.";
+    return text;
+}
+
 void write_verdict(Page& page, const Summary& summary) {
     if (!summary.draws)
+        page.verdict(unjudged(summary), {});
+    else if (!*summary.draws)
         page.verdict("IT DOES NOT DRAW.", false);
     else if (summary.smoke_back > 0)
         page.verdict("It draws, but smoke came back out of the feed.", false);
@@ -32,13 +45,14 @@ void write_verdict(Page& page, const Summary& summary) {
 }
 
 void write_help(Page& page, const Summary& summary) {
-    if (summary.draws && summary.smoke_back <= 0 && !little_to_spare(summary)) return;
+    const bool may_draw = summary.draws.value_or(true);
+    if (may_draw && summary.smoke_back <= 0 && !little_to_spare(summary)) return;
     page.heading("What often helps; try one at a time with --set");
     page.point("a higher flue, with fewer bends and a shorter level run");
     page.point("a warm flue: kindling burned in it first (kindling.place), or a jacket round it");
     page.point("a wider port, or a wider opening under the plate");
     page.point("no suction in the room: fans off, a window open a hand's width");
-    if (summary.draws && summary.smoke_back > 0)
+    if (may_draw && summary.smoke_back > 0)
         page.point("smaller first loads, put in only once the riser is hot");
 }
 
@@ -127,6 +141,7 @@ void write_draw(Page& page, const Summary& summary) {
         page.row("smoke back", summary.smoke_back > 0
                                    ? "for " + show_duration(summary.smoke_back) + " in all"
                                    : "none");
+    if (!summary.draws && !(summary.heat_released > 0)) return;
     if (summary.air_flow_mean < 0) {
         page.row("air", fmt::format("none: on the whole {:.1f} g/s of smoke come out of the feed",
                                     to_grams(-summary.air_flow_mean)));

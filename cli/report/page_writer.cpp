@@ -2,44 +2,56 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
+#include "cli/read/visible_text.h"
 #include "cli/report/page_text.h"
 
 namespace drawwell {
 
 void Page::heading(std::string_view text) {
-    blocks_.push_back({PageBlock::Kind::heading, "", std::string(text)});
-    text_ += "\n" + marked(std::string(text), "1") + "\n";
+    text_ += "\n" + marked(keep(PageBlock::Kind::heading, "", text).text, "1") + "\n";
 }
 
 void Page::row(std::string_view label, std::string_view value) {
-    blocks_.push_back({PageBlock::Kind::row, std::string(label), std::string(value)});
-    const std::string lead = fmt::format("  {:<24}", label);
-    text_ += wrapped(lead, value, lead.size());
+    const PageBlock& block = keep(PageBlock::Kind::row, label, value);
+    const std::string lead = fmt::format("  {:<24}", block.label);
+    text_ += wrapped(lead, block.text, lead.size());
 }
 
 void Page::aligned(std::string_view label, std::string_view value) {
-    blocks_.push_back({PageBlock::Kind::aligned, std::string(label), std::string(value)});
-    text_ += fmt::format("  {:<24}{}\n", label, value);
+    const PageBlock& block = keep(PageBlock::Kind::aligned, label, value);
+    text_ += fmt::format("  {:<24}{}\n", block.label, block.text);
 }
 
 void Page::paragraph(std::string_view text) {
-    blocks_.push_back({PageBlock::Kind::paragraph, "", std::string(text)});
-    text_ += wrapped("  ", text, 2);
+    text_ += wrapped("  ", keep(PageBlock::Kind::paragraph, "", text).text, 2);
 }
 
 void Page::point(std::string_view text) {
-    blocks_.push_back({PageBlock::Kind::point, "", std::string(text)});
-    text_ += wrapped("  - ", text, 4);
+    text_ += wrapped("  - ", keep(PageBlock::Kind::point, "", text).text, 4);
 }
 
 void Page::line(std::string_view text) {
-    blocks_.push_back({PageBlock::Kind::line, "", std::string(text)});
-    text_ += std::string(text) + "\n";
+    text_ += keep(PageBlock::Kind::line, "", text).text + "\n";
 }
 
-void Page::verdict(std::string_view text, bool good) {
-    blocks_.push_back({PageBlock::Kind::verdict, "", std::string(text), good});
-    text_ += marked(wrapped("", text, 0), good ? "1;32" : "1;31");
+void Page::verdict(std::string_view text, std::optional<bool> good) {
+    PageBlock& block = keep(PageBlock::Kind::verdict, "", text);
+    block.good = good;
+    text_ += marked(wrapped("", block.text, 0), !good ? "1;33" : *good ? "1;32" : "1;31");
+}
+
+void Page::problems(std::string_view text) {
+    while (!text.empty()) {
+        const std::size_t end = std::min(text.find('\n'), text.size());
+        paragraph(text.substr(0, end));
+        text.remove_prefix(std::min(end + 1, text.size()));
+    }
+}
+
+PageBlock& Page::keep(PageBlock::Kind kind, std::string_view label, std::string_view text) {
+    return blocks_.emplace_back(PageBlock{kind, visible(label), visible(text)});
 }
 
 std::string Page::marked(std::string text, std::string_view code) const {

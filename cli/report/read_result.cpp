@@ -146,6 +146,7 @@ LikelyRanges read_likely(const H5::Group& group) {
         return static_cast<std::size_t>(std::max(number_of(group, name), 0.0));
     };
     LikelyRanges likely{count("days"), count("draws_on_days"), count("smoke_back_on_days")};
+    if (group.attrExists("unjudged_days")) likely.unjudged = count("unjudged_days");
     for (int i = 0; i < group.getNumAttrs(); ++i) {
         const std::string name = group.openAttribute(static_cast<unsigned>(i)).getName();
         if (!name.ends_with(ending)) continue;

@@ -30,7 +30,7 @@ struct Band {
 /// A figure's key and where a summary keeps it.
 struct Entry {
     std::string_view key;
-    std::variant<bool Summary::*, std::size_t Summary::*, double Summary::*,
+    std::variant<std::optional<bool> Summary::*, std::size_t Summary::*, double Summary::*,
                  std::optional<double> Summary::*, std::optional<Limit> Summary::*, Band,
                  double ColdStart::*, std::optional<double> ColdStart::*, Leaning ColdStart::*>
         home;
@@ -112,7 +112,10 @@ struct Given {
     Value figure(const std::optional<double>& value) const {
         return value ? Value(change.to(*value)) : Value();
     }
-    Value operator()(bool Summary::*home) const { return summary.*home; }
+    Value operator()(std::optional<bool> Summary::*home) const {
+        const std::optional<bool>& holds = summary.*home;
+        return holds ? Value(*holds) : Value();
+    }
     Value operator()(std::size_t Summary::*home) const { return summary.*home; }
     Value operator()(double Summary::*home) const { return change.to(summary.*home); }
     Value operator()(std::optional<double> Summary::*home) const { return figure(summary.*home); }
@@ -156,7 +159,7 @@ struct TakenNumber {
     const Change& change;
     double number;
 
-    void operator()(bool Summary::*home) const { summary.*home = number != 0; }
+    void operator()(std::optional<bool> Summary::*home) const { summary.*home = number != 0; }
     void operator()(std::size_t Summary::*home) const {
         summary.*home = static_cast<std::size_t>(number);
     }

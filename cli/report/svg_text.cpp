@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "cli/read/visible_text.h"
 #include "cli/report/page_text.h"
 
 namespace drawwell {
@@ -19,8 +20,10 @@ bool starts_letter(char c) {
 }  // namespace
 
 std::string escaped(std::string_view text) {
-    std::string safe;
-    for (const char c : text) {
+    std::string blank(text), safe;
+    for (char& c : blank)
+        if (c == '\t' || c == '\n' || c == '\r') c = ' ';
+    for (const char c : visible(blank)) {
         if (c == '&')
             safe += "&amp;";
         else if (c == '<')
@@ -30,7 +33,7 @@ std::string escaped(std::string_view text) {
         else if (c == '"')
             safe += "&quot;";
         else
-            safe += static_cast<unsigned char>(c) < 0x20 ? ' ' : c;
+            safe += c;
     }
     return safe;
 }

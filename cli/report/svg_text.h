@@ -14,7 +14,8 @@ struct ChartPoint {
 
 enum class Anchor { start, middle, end };
 
-/// Text as XML takes it; what XML allows in no way becomes a blank.
+/// Text as XML takes it: tabs and line breaks become blanks, what an eye could not see or XML does
+/// not hold is shown as \xNN.
 std::string escaped(std::string_view text);
 
 /// Pixels that a line of text takes at most, at `size` pixels; a guess, as fonts differ.

@@ -8,7 +8,9 @@
 #include <string_view>
 
 #include "cli/read/units.h"
+#include "cli/read/visible_text.h"
 #include "cli/report/cell_labels.h"
+#include "cli/report/csv_cell.h"
 #include "cli/report/file_kind.h"
 #include "cli/report/pending_file.h"
 
@@ -44,7 +46,7 @@ std::string csv_text(const Results& results) {
     fmt::format_to(out, "{}", time_header);
     for (const Column& column : results.columns)
         for (const std::string& label : cell_labels(results, column))
-            fmt::format_to(out, ",{}{}", csv_name(column), label);
+            fmt::format_to(out, ",{}", csv_cell(visible(csv_name(column) + label)));
     fmt::format_to(out, ",{}\n", table_mark);
 
     const std::string mark = table_mark_of(FileKind::series_table);

@@ -102,6 +102,7 @@ void write_likely(H5::H5File& file, const LikelyRanges& likely) {
     write_attribute(group, "days", static_cast<int>(likely.days));
     write_attribute(group, "draws_on_days", static_cast<int>(likely.draws_on));
     write_attribute(group, "smoke_back_on_days", static_cast<int>(likely.smoke_on));
+    write_attribute(group, "unjudged_days", static_cast<int>(likely.unjudged));
     for (const LikelyFigure& figure : likely.figures) {
         write_attribute(group, figure.answer + "_low", figure.low);
         write_attribute(group, figure.answer + "_median", figure.median);

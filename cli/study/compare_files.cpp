@@ -7,7 +7,9 @@
 #include <nlohmann/json.hpp>
 #include <type_traits>
 
+#include "cli/report/csv_cell.h"
 #include "cli/report/file_kind.h"
+#include "cli/report/json_text.h"
 #include "cli/study/answer_names.h"
 #include "cli/study/answers_json.h"
 
@@ -15,14 +17,6 @@ namespace drawwell {
 namespace {
 
 using Json = nlohmann::ordered_json;
-
-/// A field of a table: in quotes where it holds what would end it.
-std::string field(const std::string& text) {
-    if (text.find_first_of(",\"\n") == std::string::npos) return text;
-    std::string quoted = "\"";
-    for (const char c : text) quoted += c == '"' ? "\"\"" : std::string(1, c);
-    return quoted + "\"";
-}
 
 std::string csv_of(const Answer* answer) {
     if (!answer) return "";
@@ -36,7 +30,7 @@ std::string csv_of(const Answer* answer) {
             else if constexpr (std::is_same_v<T, double>)
                 return fmt::format("{:.10g}", value);
             else
-                return field(value);
+                return csv_cell(value);
         },
         *answer);
 }
@@ -48,16 +42,16 @@ std::string compare_csv(const Study& study, const std::vector<Row>& rows) {
     fmt::memory_buffer text;
     const auto out = std::back_inserter(text);
     fmt::format_to(out, "stove");
-    for (const std::string& key : keys) fmt::format_to(out, ",{}", key);
+    for (const std::string& key : keys) fmt::format_to(out, ",{}", csv_cell(key));
     fmt::format_to(out, ",error");
-    for (const std::string& name : answers) fmt::format_to(out, ",{}", field(name));
+    for (const std::string& name : answers) fmt::format_to(out, ",{}", csv_cell(name));
     fmt::format_to(out, ",{}\n", table_mark);
     const std::string mark = table_mark_of(FileKind::compare_table);
     for (std::size_t i = 0; i < rows.size(); ++i) {
-        fmt::format_to(out, "{}", field(study.file_of(i).name));
+        fmt::format_to(out, "{}", csv_cell(study.file_of(i).name));
         for (const std::string& key : keys)
-            fmt::format_to(out, ",{}", field(setting_of(study, i, key)));
-        fmt::format_to(out, ",{}", field(rows[i].error));
+            fmt::format_to(out, ",{}", csv_cell(setting_of(study, i, key)));
+        fmt::format_to(out, ",{}", csv_cell(rows[i].error));
         for (const std::string& name : answers)
             fmt::format_to(out, ",{}", csv_of(rows[i].answers.find(name)));
         fmt::format_to(out, ",{}\n", mark);
@@ -79,7 +73,7 @@ std::string compare_json(const Study& study, const std::vector<Row>& rows) {
     }
     Json whole;
     whole["rows"] = std::move(all);
-    return whole.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+    return json_text(whole);
 }
 
 }  // namespace drawwell

@@ -20,10 +20,13 @@ bool failed(const Row& row) {
     return !row.done || !row.error.empty();
 }
 
-/// How a row's draw ranks: 0 without smoke, 1 with, 2 it does not draw, 3 no answer.
+/// How a row's draw ranks: 0 without smoke, 1 with, 2 it could not be judged, 3 it does not draw,
+/// 4 no answer.
 int draw_rank(const Row& row) {
-    if (failed(row)) return 3;
-    if (!(row.answers.number("draws").value_or(0) > 0)) return 2;
+    if (failed(row)) return 4;
+    const std::optional<double> draws = row.answers.number("draws");
+    if (!draws) return 2;
+    if (!(*draws > 0)) return 3;
     return row.answers.number("smoke_back_s").value_or(0) > 0 ? 1 : 0;
 }
 
@@ -184,7 +187,7 @@ std::vector<std::size_t> sorted_rows(const std::vector<Row>& rows, const Compare
     std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
         const int rank_a = draw_rank(rows[a]), rank_b = draw_rank(rows[b]);
         if (rank_a != rank_b) return rank_a < rank_b;
-        return rank_a < 3 && merit(rows[a], by) > merit(rows[b], by);
+        return rank_a < 4 && merit(rows[a], by) > merit(rows[b], by);
     });
     return order;
 }
@@ -221,6 +224,12 @@ std::string compare_table(const Study& study, const std::vector<Row>& rows,
         page.line("");
         page.paragraph("* the best of its column among the stoves that draw");
     }
+    if (std::any_of(rows.begin(), rows.end(), [](const Row& row) { return draw_rank(row) == 2; })) {
+        page.line("");
+        page.paragraph(
+            "too short: nothing burned for long enough to judge whether it draws, which shows from "
+            "five minutes after lighting on");
+    }
     if (look.base && rows.size() > 1 && !failed(rows[0]))
         put_differences(page, study, rows, order, look, labels);
 
@@ -230,7 +239,7 @@ std::string compare_table(const Study& study, const std::vector<Row>& rows,
             for (const std::string& cell : labels.of(study, i))
                 name += (name.empty() ? "" : ", ") + cell;
             page.heading("Failed: " + name);
-            page.paragraph(rows[i].error);
+            page.problems(rows[i].error);
         }
     if (!labels.keys.empty()) page.heading("What varies");
     for (const std::string& key : labels.keys)

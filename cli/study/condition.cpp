@@ -7,8 +7,8 @@
 #include <limits>
 #include <utility>
 
-#include "cli/read/nearest.h"
 #include "cli/read/units.h"
+#include "cli/study/known_answers.h"
 #include "solver/errors.h"
 
 namespace drawwell {
@@ -26,12 +26,13 @@ std::string trimmed(std::string_view text) {
 Condition parse_condition(std::string_view text) {
     using enum Condition::Relation;
     constexpr std::pair<std::string_view, Condition::Relation> relations[] = {
-        {">=", at_least}, {"<=", at_most}, {"=", equal}};
+        {">=", at_least}, {"≥", at_least}, {"<=", at_most},
+        {"≤", at_most},   {"==", equal},   {"=", equal}};
     for (const auto& [sign, relation] : relations) {
         const std::size_t at = text.find(sign);
         if (at == std::string_view::npos) continue;
         Condition condition{trimmed(text.substr(0, at)), relation, 0};
-        check_answer(condition.answer);
+        check_answer(condition.answer, true);
         try {
             condition.value = parse_quantity(text.substr(at + sign.size()), Quantity::number);
         } catch (const InputError& error) {
@@ -69,14 +70,18 @@ bool all_hold(const std::vector<Condition>& conditions, const Answers& answers) 
                        [&](const Condition& condition) { return margin(condition, answers) >= 0; });
 }
 
-void check_answer(std::string_view answer) {
-    if (answer.find('/') != std::string_view::npos) return;
-    std::vector<std::string> known;
-    const Answers of_any{Summary{}};
-    for (const auto& [name, value] : of_any.all()) known.push_back(name);
-    if (std::find(known.begin(), known.end(), answer) == known.end())
-        throw InputError(fmt::format("no answer is called {}{}; `drawwell burn --json` names all",
-                                     answer, did_you_mean(answer, known)));
+std::string unanswered(const std::vector<Condition>& conditions, const Answers& answers) {
+    std::vector<std::string> names;
+    for (const Condition& condition : conditions)
+        if (!answers.number(condition.answer) &&
+            std::find(names.begin(), names.end(), condition.answer) == names.end())
+            names.push_back(condition.answer);
+    if (names.empty()) return "";
+    return fmt::format(
+        "No answer, which counts as not fulfilled: {} ({}).", fmt::join(names, ", "),
+        answers.number("draws")
+            ? "it never happened, or the stove has no such part"
+            : "the burn is too short to judge the draw, or what is asked for never happened");
 }
 
 }  // namespace drawwell

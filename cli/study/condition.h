@@ -29,8 +29,8 @@ double relative_margin(const Condition& condition, const Answers& answers);
 /// Whether all hold.
 bool all_hold(const std::vector<Condition>& conditions, const Answers& answers);
 
-/// InputError: no burn gives an answer of that name, with the nearest. Those of fittings
-/// (`pot.kettle/steam_kg`) hang on the stove and pass.
-void check_answer(std::string_view answer);
+/// In words, which of the conditions count as not fulfilled because the burn gave no such answer,
+/// and why it did not; empty: it gave them all.
+std::string unanswered(const std::vector<Condition>& conditions, const Answers& answers);
 
 }  // namespace drawwell

@@ -1,83 +1,37 @@
 #include "cli/study/follow.h"
 
 #include <fmt/format.h>
-#include <muParser.h>
 
-#include <cctype>
+#include <algorithm>
 #include <cmath>
-#include <deque>
-#include <optional>
+#include <string>
 
 #include "cli/read/keys.h"
 #include "cli/read/suggest_key.h"
 #include "cli/read/units.h"
+#include "cli/study/formula.h"
+#include "cli/study/single_figure.h"
 #include "solver/errors.h"
 
 namespace drawwell {
 namespace {
 
-constexpr const char* name_characters =
-    "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789_.";
-
-bool in_name(char c) {
-    return std::isalnum(static_cast<unsigned char>(c)) || c == '_' || c == '.';
+/// What a formula comes to. InputError names the option.
+double worked_out(const Follow& follow, const ValueOfKey& value_of) {
+    try {
+        return work_out(follow.formula, find_key(follow.key).key->quantity, value_of);
+    } catch (const InputError& error) {
+        throw InputError(
+            fmt::format("--follow {}={}: {}", follow.key, follow.formula, error.what()));
+    }
 }
 
-/// The formula with `45mm` and the like as plain numbers in SI.
-std::string in_si(std::string_view formula, Quantity quantity) {
-    std::string out;
-    for (std::size_t i = 0; i < formula.size();) {
-        const char c = formula[i];
-        if (std::isdigit(static_cast<unsigned char>(c))) {
-            std::size_t end = i;
-            while (end < formula.size() &&
-                   (std::isdigit(static_cast<unsigned char>(formula[end])) || formula[end] == '.'))
-                ++end;
-            const std::string number(formula.substr(i, end - i));
-            std::size_t unit = end;
-            while (unit < formula.size() && formula[unit] == ' ') ++unit;
-            std::size_t after = unit;
-            while (after < formula.size() &&
-                   std::string_view(" +-*/^()<>=,").find(formula[after]) == std::string_view::npos)
-                ++after;
-            const std::string name(formula.substr(unit, after - unit));
-            if (name.empty()) {
-                out += number;
-                i = end;
-            } else {
-                out += fmt::format("({:.17g})", parse_quantity(number + " " + name, quantity));
-                i = after;
-            }
-        } else if (in_name(c)) {
-            while (i < formula.size() && in_name(formula[i])) out += formula[i++];
-        } else {
-            out += c;
-            ++i;
-        }
-    }
-    return out;
+/// Stands for the key's value before a stove is known: no two alike, none of them round.
+double any_value(const std::string& key) {
+    double value = 1.1;
+    for (const char c : key) value = std::fmod(value * 7.3 + static_cast<unsigned char>(c), 1.9);
+    return 1.1 + value;
 }
-
-/// Values of a stove's keys, made as the parser meets their names.
-class Names {
-  public:
-    explicit Names(const Stove& stove) : stove_(stove) {}
-
-    static double* make(const char* name, void* self) {
-        auto& names = *static_cast<Names*>(self);
-        const std::optional<Value> value = get_value(names.stove_, name);
-        const double* number = value ? std::get_if<double>(&*value) : nullptr;
-        if (!number)
-            throw mu::ParserError(find_key(name).key
-                                      ? "the stove has no figure " + std::string(name)
-                                      : "unknown key " + std::string(name) + suggest_key(name));
-        return &names.values_.emplace_back(*number);
-    }
-
-  private:
-    const Stove& stove_;
-    std::deque<double> values_;  // that do not move
-};
 
 }  // namespace
 
@@ -92,27 +46,29 @@ Follow parse_follow(std::string_view text) {
     const Key& key = known_key(follow.key, fmt::format("--follow {}", text));
     if (key.kind != Kind::quantity)
         throw InputError(fmt::format("--follow {}: {} is no single figure", text, follow.key));
+    worked_out(follow, any_value);
     return follow;
 }
 
-Override followed(const Follow& follow, const Stove& stove) {
-    const std::string typed = "--follow " + follow.key + "=" + follow.formula;
-    const Quantity quantity = find_key(follow.key).key->quantity;
-    double value = 0;
-    try {
-        Names names(stove);
-        mu::Parser parser;
-        parser.DefineNameChars(name_characters);
-        parser.SetVarFactory(Names::make, &names);
-        parser.SetExpr(in_si(follow.formula, quantity));
-        value = parser.Eval();
-    } catch (const mu::ParserError& error) {
-        throw InputError(typed + ": " + error.GetMsg());
-    } catch (const InputError& error) {
-        throw InputError(typed + ": " + error.what());
+void check_follows(const std::vector<Follow>& follows, const std::vector<std::string>& varied) {
+    for (std::size_t i = 0; i < follows.size(); ++i) {
+        const std::string& key = follows[i].key;
+        const auto same = [&](const Follow& other) { return other.key == key; };
+        if (std::any_of(follows.begin(), follows.begin() + static_cast<std::ptrdiff_t>(i), same))
+            throw InputError("--follow " + key + ": two formulas say it, leave one of them out");
+        if (std::find(varied.begin(), varied.end(), key) != varied.end())
+            throw InputError("--follow " + key + ": it is varied as well, leave one of them out");
     }
-    if (!std::isfinite(value)) throw InputError(typed + ": comes to no finite figure");
-    return {follow.key, show_quantity(value, quantity, 12), typed};
+}
+
+Override followed(const Follow& follow, const Stove& stove) {
+    const double value = worked_out(follow, [&](const std::string& key) {
+        const std::optional<double> number = figure_of(stove, key);
+        if (!number) throw InputError("the stove has no figure " + key);
+        return *number;
+    });
+    return {follow.key, show_quantity(value, find_key(follow.key).key->quantity, 12),
+            "--follow " + follow.key + "=" + follow.formula};
 }
 
 }  // namespace drawwell

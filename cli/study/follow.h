@@ -2,6 +2,7 @@
 
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "cli/read/overrides.h"
 #include "models/stove.h"
@@ -14,11 +15,15 @@ struct Follow {
     std::string formula;
 };
 
-/// Reads one. InputError: no "=", no such key, or a key that is no single figure.
+/// Reads one. InputError: no "=", no such key, a key that is no single figure, or a formula that
+/// `work_out` refuses in every stove.
 Follow parse_follow(std::string_view text);
 
-/// What it comes to in a stove: key names stand for their values, numbers may carry units. Every
-/// height counts from the tunnel floor. InputError: the formula can't be worked out.
+/// InputError: a key is said by two formulas, or follows and is varied.
+void check_follows(const std::vector<Follow>& follows, const std::vector<std::string>& varied);
+
+/// What it comes to in a stove. Every height counts from the tunnel floor. InputError: the formula
+/// can't be worked out there.
 Override followed(const Follow& follow, const Stove& stove);
 
 }  // namespace drawwell

@@ -64,7 +64,8 @@ Headline in_system(Headline headline, UnitSystem system) {
 
 std::string shown(const Answers& answers, const Headline& headline) {
     const Answer* answer = answers.find(headline.answer);
-    if (!answer || std::holds_alternative<std::monostate>(*answer)) return "-";
+    if (!answer || std::holds_alternative<std::monostate>(*answer))
+        return headline.answer == "draws" ? "too short" : "-";
     if (const bool* holds = std::get_if<bool>(answer)) return *holds ? "yes" : "no";
     if (const std::string* word = std::get_if<std::string>(answer)) return *word;
     return show_number(headline.scale * std::get<double>(*answer) + headline.offset,

@@ -31,7 +31,8 @@ Headline headline_of(std::string_view answer);
 /// The same in the units asked for: `plate`, `°C` as `plate`, `°F`.
 Headline in_system(Headline headline, UnitSystem system);
 
-/// As a table shows it: `yes`, `6.6`, `-` where it never happened.
+/// As a table shows it: `yes`, `6.6`, `-` where it never happened; `too short` where a burn could
+/// not be judged.
 std::string shown(const Answers& answers, const Headline& headline);
 
 }  // namespace drawwell

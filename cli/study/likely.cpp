@@ -6,12 +6,20 @@
 #include <cmath>
 #include <nlohmann/json.hpp>
 
+#include "cli/report/json_text.h"
 #include "cli/report/page_text.h"
 #include "cli/report/page_writer.h"
 #include "cli/study/answer_names.h"
 
 namespace drawwell {
 namespace {
+
+bool says_yes_or_no(std::span<const Row> days, const std::string& name) {
+    return std::any_of(days.begin(), days.end(), [&](const Row& day) {
+        const Answer* answer = day.answers.find(name);
+        return answer && std::holds_alternative<bool>(*answer);
+    });
+}
 
 Row median_row(std::span<const Row> days) {
     Row median;
@@ -25,9 +33,9 @@ Row median_row(std::span<const Row> days) {
     std::vector<std::pair<std::string, Answer>> all;
     for (const std::string& name : answer_names({days.begin(), days.end()})) {
         const LikelyRange range = likely_range(days, name);
-        const Answer* kind = sound->answers.find(name);
-        if (kind && std::holds_alternative<bool>(*kind)) {
-            all.emplace_back(name, 2 * days_with(days, name) > days.size());
+        if (says_yes_or_no(days, name)) {
+            const std::size_t judged = days.size() - days_unjudged(days);
+            all.emplace_back(name, 2 * days_with(days, name) > judged);
             continue;
         }
         all.emplace_back(name, range.days > 0 ? Answer(range.median) : Answer());
@@ -36,6 +44,7 @@ Row median_row(std::span<const Row> days) {
         all.emplace_back(name + "_high", range.high);
     }
     all.emplace_back("draws_on_days", static_cast<double>(days_with(days, "draws")));
+    all.emplace_back("unjudged_days", static_cast<double>(days_unjudged(days)));
     all.emplace_back("days", static_cast<double>(days.size()));
     median.answers = Answers(std::move(all));
     return median;
@@ -63,6 +72,12 @@ LikelyRange likely_range(std::span<const Row> days, std::string_view answer) {
 std::size_t days_with(std::span<const Row> days, std::string_view answer) {
     return static_cast<std::size_t>(std::count_if(days.begin(), days.end(), [&](const Row& day) {
         return day.answers.number(answer).value_or(0) > 0;
+    }));
+}
+
+std::size_t days_unjudged(std::span<const Row> days) {
+    return static_cast<std::size_t>(std::count_if(days.begin(), days.end(), [](const Row& day) {
+        return day.done && day.error.empty() && !day.answers.number("draws");
     }));
 }
 
@@ -96,8 +111,10 @@ std::string likely_page(std::span<const Row> days, bool colour, UnitSystem syste
 
 void tell_likely(std::span<const Row> days, Page& page, UnitSystem system) {
     page.heading("Likely range");
+    const std::size_t unjudged = days_unjudged(days);
     page.row("draws",
-             fmt::format("on {} of {} days and fires", days_with(days, "draws"), days.size()));
+             fmt::format("on {} of {} days and fires", days_with(days, "draws"), days.size()) +
+                 (unjudged > 0 ? fmt::format("; {} burned too short to judge", unjudged) : ""));
     page.row("smoke back", fmt::format("on {} of them", days_with(days, "smoke_back_s")));
     for (const Headline& each : headlines()) {
         const Headline headline = in_system(each, system);
@@ -121,6 +138,7 @@ LikelyRanges likely_ranges(std::span<const Row> days) {
     for (const std::string& name : answer_names({days.begin(), days.end()}))
         if (const LikelyRange range = likely_range(days, name); range.days > 0)
             all.figures.push_back({name, range.low, range.median, range.high});
+    all.unjudged = days_unjudged(days);
     return all;
 }
 
@@ -129,12 +147,13 @@ std::string with_likely(const std::string& json, std::span<const Row> days) {
     auto& likely = whole["likely"];
     likely["days"] = days.size();
     likely["draws_on"] = days_with(days, "draws");
+    likely["unjudged"] = days_unjudged(days);
     for (const std::string& name : answer_names({days.begin(), days.end()})) {
         const LikelyRange range = likely_range(days, name);
         if (range.days > 0)
             likely[name] = {{"low", range.low}, {"median", range.median}, {"high", range.high}};
     }
-    return whole.dump(2) + "\n";
+    return json_text(whole);
 }
 
 }  // namespace drawwell

@@ -28,9 +28,12 @@ LikelyRange likely_range(std::span<const Row> days, std::string_view answer);
 /// Days of those rows on which something holds, `draws`.
 std::size_t days_with(std::span<const Row> days, std::string_view answer);
 
+/// Computed days on which the burn was too short to judge whether it draws.
+std::size_t days_unjudged(std::span<const Row> days);
+
 /// A row for each stove of a study over days: its answers the medians, with `_low` and `_high`
-/// beside them; `draws` where it does on more than half of them, and on how many; failed where all
-/// days did.
+/// beside them; `draws` where it does on more than half of those that could be judged, and on how
+/// many; failed where all days did.
 std::vector<Row> median_rows(const Study& study, const std::vector<Row>& rows);
 
 /// The rows of one stove's days.
@@ -48,8 +51,8 @@ std::string likely_page(std::span<const Row> days, bool colour,
                         UnitSystem system = UnitSystem::metric);
 void tell_likely(std::span<const Row> days, Page& page, UnitSystem system = UnitSystem::metric);
 
-/// A burn's JSON with a member `likely` more: `days`, `draws_on`, and for each answer `low`,
-/// `median`, `high`.
+/// A burn's JSON with a member `likely` more: `days`, `draws_on`, `unjudged`, and for each answer
+/// `low`, `median`, `high`.
 std::string with_likely(const std::string& json, std::span<const Row> days);
 
 }  // namespace drawwell

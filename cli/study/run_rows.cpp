@@ -8,10 +8,12 @@
 #include <boost/math/distributions/normal.hpp>
 #include <exception>
 #include <future>
+#include <optional>
 #include <utility>
 
 #include "cli/read/read_stove.h"
 #include "cli/read/resolved_text.h"
+#include "cli/read/several_problems.h"
 #include "cli/study/row_line.h"
 #include "cli/study/series_bytes.h"
 #include "cli/study/sobol.h"
@@ -73,9 +75,9 @@ Row compute(const Study& study, const Days& days, std::size_t at, const Library&
         row.answers = Answers(outcome.summary);
         if (watch.series) row.series = series_bytes(outcome.results);
     } catch (const InputError& error) {
-        row.error = error.what();
+        row.error = error_text(error);
     } catch (const SolverError& error) {
-        row.error = std::string("the calculation failed: ") + error.what();
+        row.error = "the calculation failed: " + error_text(error);
     }
     row.done = true;
     return row;
@@ -95,6 +97,25 @@ Stove stove_of(const Study& study, std::size_t stove, const Library& library) {
         overrides.push_back(followed(
             follow, read_unchecked(file.text, file.name, overrides, library, file.read_file)));
     return read_stove(file.text, file.name, overrides, library, file.read_file);
+}
+
+void check_follows_of(const Study& study, const Library& library) {
+    if (study.follows.empty()) return;
+    for (std::size_t file = 0; file < study.files.size(); ++file) {
+        // The stove as filed follows nothing where others differ from it.
+        const std::size_t variant = study.variants.size() - 1;
+        const StoveText& text = study.files[file];
+        std::vector<Override> overrides = study.sets;
+        const std::vector<Override>& settings = study.variants[variant].settings;
+        overrides.insert(overrides.end(), settings.begin(), settings.end());
+        std::optional<Stove> stove;
+        try {
+            stove = read_unchecked(text.text, text.name, overrides, library, text.read_file);
+        } catch (const InputError&) {
+            continue;  // told in its row
+        }
+        for (const Follow& follow : study.follows) followed(follow, *stove);
+    }
 }
 
 std::vector<Row> run_rows(const Study& study, const Library& library, Journal& journal,

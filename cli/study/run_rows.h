@@ -45,6 +45,10 @@ struct Study {
 /// A stove of the study. InputError: it can't be, with every reason.
 Stove stove_of(const Study& study, std::size_t stove, const Library& library);
 
+/// InputError: a formula of --follow names a figure that no stove of the study has, which each of
+/// its rows would say anew. Stoves that can't be read are passed over.
+void check_follows_of(const Study& study, const Library& library);
+
 /// How rows are computed.
 struct RowsWatch {
     unsigned threads = 0;                     // 0: as many as there are cores for it

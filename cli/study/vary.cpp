@@ -5,9 +5,12 @@
 #include <algorithm>
 #include <cmath>
 
+#include "cli/read/difference.h"
 #include "cli/read/keys.h"
+#include "cli/read/number_text.h"
 #include "cli/read/suggest_key.h"
 #include "cli/read/units.h"
+#include "cli/study/single_figure.h"
 #include "cli/study/sobol.h"
 #include "solver/errors.h"
 
@@ -30,25 +33,60 @@ std::vector<std::string> split(std::string_view text, char at) {
     return parts;
 }
 
+Quantity quantity_of(const Key& key) {
+    if (key.kind == Kind::count) return Quantity::number;
+    return key.kind == Kind::times ? Quantity::time : key.quantity;
+}
+
+/// Whether values of a key are told as FROM:TO or FROM:TO:STEP; times of day hold a colon as well,
+/// rows over time stand in brackets.
+bool is_range(const Key& key, std::string_view values, std::size_t parts) {
+    const bool measured = takes_figure(key) || key.kind == Kind::count || key.kind == Kind::times;
+    if (!measured || parts < 2 || parts > 3 || values.find('[') != std::string_view::npos)
+        return false;
+    const bool of_day = values.find_first_not_of("0123456789:, ") == std::string_view::npos;
+    return !(key.kind == Kind::times && of_day);
+}
+
+/// A list's values, which a comma between digits parts where nobody meant it to: `7,5mm`.
+std::vector<std::string> listed(const Key& key, std::string_view values) {
+    const bool with_unit = (takes_figure(key) || key.kind == Kind::build_up) &&
+                           (key.kind == Kind::build_up || !accepted_units(key.quantity).empty());
+    const bool rows = values.find('[') != std::string_view::npos;
+    if (with_unit && !rows && has_comma_in_number(values))
+        throw InputError(
+            "a comma between digits is read in two ways: write a decimal point, and a unit with "
+            "each value");
+    std::vector<std::string> each =
+        split(values, values.find(';') == std::string_view::npos ? ',' : ';');
+    if (key.kind == Kind::quantity || key.kind == Kind::count)
+        for (const std::string& value : each)
+            if (!value.empty()) parse_quantity(value, quantity_of(key));
+    return each;
+}
+
 std::string value_text_of(const Key& key, double value) {
     return key.kind == Kind::count ? fmt::format("{:.0f}", value)
-                                   : show_quantity(value, key.quantity, digits);
+                                   : show_quantity(value, quantity_of(key), digits);
 }
 
 void fill_range(const Key& key, const std::vector<std::string>& ends, Vary& vary) {
-    const auto number = [&](const std::string& text) {
-        return parse_quantity(text, key.kind == Kind::count ? Quantity::number : key.quantity);
+    const bool counted = key.kind == Kind::count;
+    const Quantity quantity = quantity_of(key);
+    const auto whole = [&](const std::string& text, double number) {
+        if (counted && std::floor(number) != number)
+            throw InputError(
+                fmt::format("{} is told in whole numbers, which {} is not", key.name, text));
+        return number;
     };
-    const double from = number(ends[0]), to = number(ends[1]);
+    const double from = whole(ends[0], parse_quantity(ends[0], quantity)),
+                 to = whole(ends[1], parse_quantity(ends[1], quantity));
     if (ends.size() == 2) {
         if (!(from < to)) throw InputError("a range goes up, from its lower to its higher end");
         vary.span = {from, to};
         return;
     }
-    // A step is a difference; of degrees, a step of 10 °C is one of 10 K.
-    const double zero =
-        key.quantity == Quantity::temperature ? parse_quantity("0 °C", key.quantity) : 0;
-    const double step = number(ends[2]) - zero;
+    const double step = whole(ends[2], parse_difference(ends[2], quantity));
     if (!(step > 0) || to < from)
         throw InputError("a range goes up, by a step over nothing: FROM:TO:STEP");
     const double count = std::floor((to - from) / step + 1e-9) + 1;
@@ -65,24 +103,42 @@ Vary parse_vary(std::string_view text) {
     if (equals == 0 || equals == std::string_view::npos)
         throw InputError(
             fmt::format("--vary {}: write KEY=FROM:TO:STEP or KEY=FIRST,SECOND,...", text));
-    Vary vary;
-    vary.key = text.substr(0, equals);
-    std::erase(vary.key, ' ');
-    const Key& key = known_key(vary.key, "--vary " + vary.key);
-    const std::string_view values = text.substr(equals + 1);
+    std::string key(text.substr(0, equals));
+    std::erase(key, ' ');
+    known_key(key, "--vary " + key);
+    return parse_values(key, text.substr(equals + 1), fmt::format("--vary {}", text));
+}
+
+Vary parse_values(const std::string& name, std::string_view values, std::string_view typed) {
+    const Key& key = known_key(name, typed);
+    Vary vary{name, {}, {}};
     const std::vector<std::string> ends = split(values, ':');
-    const bool measured = key.kind == Kind::quantity || key.kind == Kind::count;
     try {
-        if (measured && (ends.size() == 2 || ends.size() == 3))
+        if (is_range(key, values, ends.size()))
             fill_range(key, ends, vary);
         else
-            vary.values = split(values, values.find(';') == std::string_view::npos ? ',' : ';');
+            vary.values = listed(key, values);
     } catch (const InputError& error) {
-        throw InputError(fmt::format("--vary {}: {}", text, error.what()));
+        throw InputError(fmt::format("{}: {}", typed, error.what()));
     }
     if (std::find(vary.values.begin(), vary.values.end(), "") != vary.values.end())
-        throw InputError(fmt::format("--vary {}: a value is empty", text));
+        throw InputError(fmt::format("{}: a value is empty", typed));
     return vary;
+}
+
+std::vector<Vary> parse_varies(const std::vector<std::string>& texts) {
+    std::vector<Vary> varies;
+    for (const std::string& text : texts) {
+        Vary vary = parse_vary(text);
+        for (const Vary& earlier : varies)
+            if (earlier.key == vary.key)
+                throw InputError(
+                    fmt::format("--vary {}: {} is varied already; say all its values "
+                                "in one --vary, parted by commas",
+                                text, vary.key));
+        varies.push_back(std::move(vary));
+    }
+    return varies;
 }
 
 std::vector<Variant> grid_of(const std::vector<Vary>& varies) {

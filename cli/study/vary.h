@@ -24,6 +24,12 @@ struct Vary {
 /// InputError: no such key, no range of it, no end.
 Vary parse_vary(std::string_view text);
 
+/// Reads what stands behind the "=" of those, for a key; `typed`: the option, for messages.
+Vary parse_values(const std::string& key, std::string_view values, std::string_view typed);
+
+/// Reads several. InputError: also where a key comes twice.
+std::vector<Vary> parse_varies(const std::vector<std::string>& texts);
+
 /// One stove of a study: what is set in it besides what its file says, and how many standard
 /// deviations off what is uncertain is taken (`uncertain_inputs`, by name).
 struct Variant {

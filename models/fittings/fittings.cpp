@@ -93,4 +93,32 @@ std::vector<FittingAnswer> fitting_answers(const Stove& stove, const Results& re
     return all;
 }
 
+std::vector<FittingAnswer> answers_to_come(const Stove& stove) {
+    constexpr double anything = 300;
+    Results blank;  // of a single moment
+    blank.time = {0};
+    blank.columns.push_back({"heat_release", "W", "", "", 1, {anything}});
+    for (const ColumnInfo& info : fitting_columns()) {
+        const std::size_t width = stove.fittings.size();
+        blank.columns.push_back({std::string(info.name), std::string(info.unit), "",
+                                 std::string(info.axis), width,
+                                 std::vector<double>(width, anything)});
+    }
+    return fitting_answers(stove, blank);
+}
+
+std::vector<FittingAnswer> answers_of_any_fitting() {
+    Stove stove;
+    each_kind(all_kinds, [&]<class Kind>(Kind part) {
+        part.name = "NAME";
+        if constexpr (std::is_same_v<Kind, Pot>) part.topped_up = false;  // tells more
+        if constexpr (std::is_same_v<Kind, Grid>) {                       // of some size
+            part.wire = 1e-3;
+            part.pitch = 1e-2;
+        }
+        stove.fittings.emplace_back(std::move(part));
+    });
+    return answers_to_come(stove);
+}
+
 }  // namespace drawwell

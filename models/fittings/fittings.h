@@ -34,4 +34,10 @@ std::vector<Axis> fitting_axes(const Stove& stove);
 /// What a burn says of each fitting of a stove.
 std::vector<FittingAnswer> fitting_answers(const Stove& stove, const Results& results);
 
+/// Which answers a burn will give of each fitting of a stove; their values mean nothing.
+std::vector<FittingAnswer> answers_to_come(const Stove& stove);
+
+/// The same of a fitting of every kind, called NAME, with all the answers that its kind may give.
+std::vector<FittingAnswer> answers_of_any_fitting();
+
 }  // namespace drawwell

@@ -19,7 +19,7 @@ BurnOutcome sound_burn(const char* sample) {
     CHECK(stove.burn.duration == 6 * 3600);
     BurnOutcome outcome = run_burn(stove, library);
     CHECK(outcome.complete);
-    CHECK(outcome.summary.draws);
+    CHECK(outcome.summary.draws == true);
     CHECK(outcome.summary.energy_residual < 1e-3);
     CHECK(outcome.summary.mass_residual < 1e-3);
     CHECK(outcome.summary.element_residual < 1e-3);

@@ -101,7 +101,7 @@ const std::vector<Answer>& first_answers() {
 }
 
 std::string shown(const Answer& answer, std::optional<double> value) {
-    if (!value) return "never";
+    if (!value) return answer.minutes ? "never" : "no answer";
     if (answer.minutes) return show_duration(*value);
     return show_number(*value, answer.decimals) +
            (answer.unit.empty() ? "" : " " + std::string(answer.unit));
@@ -122,6 +122,8 @@ std::string likely_sentence(const LikelyRanges& ranges) {
     std::string text =
         fmt::format(" On {} other days and fires it draws on {}; smoke comes back on {}.",
                     ranges.days, ranges.draws_on, ranges.smoke_on);
+    if (ranges.unjudged > 0)
+        text += fmt::format(" {} of them burned too short to judge.", ranges.unjudged);
     const LikelyFigure* spare = ranges.find("reserve_draw_min_pa");
     const LikelyFigure* plate = ranges.find("plate_centre_max_c");
     if (spare)
@@ -190,16 +192,16 @@ std::string verdict_html(std::span<const PageRun> runs) {
     std::string html;
     for (const PageRun& run : runs) {
         std::string text;
-        bool good = true;
+        std::string_view kind = "good";
         for (const PageBlock& block : blocks_of(run))
             if (block.kind == Kind::verdict) {
                 text += (text.empty() ? "" : " ") + block.text;
-                good = good && block.good;
+                if (!block.good && kind == "good") kind = "open";
+                if (block.good == false) kind = "bad";
             }
         const std::string_view level = &run == &runs.front() ? "h1" : "h2";
-        html += fmt::format("<div class=\"verdict {0}\"><{1}>{2}{3}</{1}><p>{4}</p></div>\n",
-                            good ? "good" : "bad", level,
-                            runs.size() > 1 ? escaped(run.name) + ": " : "", escaped(text),
+        html += fmt::format("<div class=\"verdict {0}\"><{1}>{2}{3}</{1}><p>{4}</p></div>\n", kind,
+                            level, runs.size() > 1 ? escaped(run.name) + ": " : "", escaped(text),
                             escaped(reason(run.burn.summary) + likely_sentence(run.burn.likely)));
     }
     return html;

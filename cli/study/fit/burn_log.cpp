@@ -10,6 +10,8 @@
 #include <limits>
 #include <utility>
 
+#include "cli/read/number_text.h"
+#include "cli/read/several_problems.h"
 #include "cli/read/unit_table.h"
 #include "cli/report/file_kind.h"
 #include "solver/errors.h"
@@ -71,7 +73,7 @@ std::string known_unit(std::string_view text) {
 
 /// A number and nothing behind it; a comma counts as a decimal point.
 double whole_number(std::string_view text) {
-    std::string plain(text);
+    std::string plain = with_plain_minus(text);
     std::replace(plain.begin(), plain.end(), ',', '.');
     const char* begin = plain.c_str() + (plain.starts_with('+') ? 1 : 0);
     double number = 0;
@@ -209,13 +211,13 @@ class LogReader {
 
     void raise() const {
         if (problems_.empty()) return;
-        std::string text;
-        for (std::size_t i = 0; i < std::min(problems_.size(), most_problems); ++i)
-            text += (i > 0 ? "\n" : "") + problems_[i];
-        if (problems_.size() > most_problems)
-            text += fmt::format("\n{}: {} more like these", log_.name,
-                                problems_.size() - most_problems);
-        throw InputError(text);
+        std::vector<std::string> lines = problems_;
+        if (lines.size() > most_problems) {
+            lines.resize(most_problems);
+            lines.push_back(
+                fmt::format("{}: {} more like these", log_.name, problems_.size() - most_problems));
+        }
+        throw SeveralProblems(lines);
     }
 
     BurnLog log_;
@@ -275,7 +277,7 @@ BurnLog read_log(std::string_view text, std::string_view file_name) {
 std::vector<double> log_values(const BurnLog& log, std::size_t column, std::string_view unit,
                                Quantity quantity) {
     std::vector<double> values;
-    std::string problems;
+    std::vector<std::string> problems;
     std::size_t count = 0;
     for (std::size_t row = 0; row < log.cells[column].size(); ++row) {
         const std::string& cell = log.cells[column][row];
@@ -286,14 +288,14 @@ std::vector<double> log_values(const BurnLog& log, std::size_t column, std::stri
                 parse_quantity(fmt::format("{} {}", whole_number(cell), unit), quantity);
         } catch (const InputError& error) {
             if (++count > most_problems) continue;
-            problems +=
-                fmt::format("{}{}:{}: column \"{}\": \"{}\": {}", count > 1 ? "\n" : "", log.name,
-                            log.line[row], log.headers[column].whole, cell, error.what());
+            problems.push_back(fmt::format("{}:{}: column \"{}\": \"{}\": {}", log.name,
+                                           log.line[row], log.headers[column].whole, cell,
+                                           error.what()));
         }
     }
     if (count > most_problems)
-        problems += fmt::format("\n{}: {} more like these", log.name, count - most_problems);
-    if (count > 0) throw InputError(problems);
+        problems.push_back(fmt::format("{}: {} more like these", log.name, count - most_problems));
+    if (count > 0) throw SeveralProblems(problems);
     return values;
 }
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "cli/read/several_problems.h"
 #include "solver/errors.h"
 
 namespace drawwell {
@@ -126,7 +127,7 @@ Numbers BurnModel::as_filed() {
     const Numbers origin(inputs_.size());
     const Numbers rows = predict({origin}).front();
     const Tracks& tracks = burned_.at(burn_of(origin));
-    if (rows.empty()) throw InputError(tracks.error);
+    if (rows.empty()) throw SeveralProblems(tracks.error);
     for (std::size_t k = 0; k < request_.logged.size(); ++k)
         if (tracks.value[k].empty())
             throw InputError("column \"" + sensors_[k].header + "\": the stove has no " +

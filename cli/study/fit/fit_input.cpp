@@ -5,12 +5,13 @@
 #include <algorithm>
 #include <cmath>
 
+#include "cli/read/difference.h"
 #include "cli/read/keys.h"
 #include "cli/read/nearest.h"
 #include "cli/read/suggest_key.h"
 #include "cli/report/page_text.h"
 #include "cli/study/fit/burn_log.h"
-#include "cli/study/fit/sensor.h"
+#include "cli/study/single_figure.h"
 #include "models/uncertain_inputs.h"
 #include "solver/errors.h"
 
@@ -41,10 +42,7 @@ FitInput key_input(const std::string& name, const std::string& said, const Stove
     if (!blank(middle)) {
         input.middle = parse_quantity(middle, key.quantity);
     } else {
-        const std::optional<Value> value = get_value(stove, name);
-        const double* number = value ? std::get_if<double>(&*value) : nullptr;
-        const Table* table = value ? std::get_if<Table>(&*value) : nullptr;
-        if (table && table->y().size() == 1) number = &table->y().front();
+        const std::optional<double> number = figure_of(stove, name);
         if (!number) throw InputError("the stove has no figure there, say which it is about");
         input.middle = *number;
     }

@@ -1,6 +1,7 @@
 #include <cmath>
 #include <nlohmann/json.hpp>
 
+#include "cli/report/json_text.h"
 #include "cli/study/fit/match_page.h"
 
 namespace drawwell {
@@ -62,7 +63,7 @@ std::string match_json(const Match& match, const std::string& log) {
                                 {"from", each.from},
                                 {"to", each.to}});
     json["hardly_moves_the_log"] = match.rest;
-    return json.dump(2) + "\n";
+    return json_text(json);
 }
 
 }  // namespace drawwell

@@ -6,8 +6,8 @@
 #include <array>
 #include <cmath>
 
+#include "cli/read/difference.h"
 #include "cli/read/nearest.h"
-#include "cli/read/number_text.h"
 #include "models/columns.h"
 #include "solver/errors.h"
 
@@ -165,14 +165,6 @@ Quantity place_quantity(std::string_view axis) {
     return axis == "load" ? Quantity::time : Quantity::length;
 }
 
-double parse_difference(std::string_view text, Quantity quantity) {
-    std::string_view unit = text;
-    skip_blanks(unit);
-    take_number(unit);
-    skip_blanks(unit);
-    return parse_quantity(text, quantity) - parse_quantity(fmt::format("0 {}", unit), quantity);
-}
-
 Sensor usual_sensor(std::string_view column, std::string_view cell) {
     const auto known = model_column(column);
     if (!known) {
@@ -205,6 +197,8 @@ std::vector<LoggedSensor> sensors_of(const BurnLog& log, const SensorWishes& wis
         auto [header, target] =
             parted(text, "--map", "HEADER=COLUMN, as 'TC1=outlet_gas_temperature'");
         const std::size_t at = column_called(log, header, option);
+        if (sensors[at])
+            throw InputError(option + ": " + header + " is mapped already, leave one of them out");
         if (const std::size_t in = target.rfind(" in "); in != std::string::npos) {
             units[at] = target.substr(in + 4);
             target.resize(in);

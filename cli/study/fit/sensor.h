@@ -71,7 +71,4 @@ std::vector<LoggedSensor> sensors_of(const BurnLog& log, const SensorWishes& wis
 /// What would be worth logging besides: the usual places that `logged` leaves out.
 std::vector<Sensor> candidate_sensors(std::span<const LoggedSensor> logged);
 
-/// "2K", "1.8 °F", "10 g" as a difference in SI. InputError.
-double parse_difference(std::string_view text, Quantity quantity);
-
 }  // namespace drawwell

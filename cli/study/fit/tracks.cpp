@@ -10,7 +10,11 @@
 #include <thread>
 
 #include "cli/read/resolved_text.h"
+#include "cli/read/several_problems.h"
+#include "cli/report/cell_labels.h"
+#include "models/build_network.h"
 #include "models/burn.h"
+#include "models/recorder.h"
 #include "models/series.h"
 #include "models/uncertain_inputs.h"
 #include "solver/errors.h"
@@ -144,13 +148,41 @@ Tracks compute(const TrackPlan& plan, const Variant& variant, Journal& journal,
         for (const Sensor& sensor : plan.sensors)
             tracks.value.push_back(track_of(outcome.results, stove, sensor));
     } catch (const InputError& error) {
-        tracks.error = error.what();
+        tracks.error = error_text(error);
     } catch (const SolverError& error) {
-        tracks.error = std::string("the calculation failed: ") + error.what();
+        tracks.error = "the calculation failed: " + error_text(error);
     }
     tracks.done = true;
     if (!identity.empty()) journal.add(row_of(tracks, identity));
     return tracks;
+}
+
+const Axis* axis_of(const Results& results, const Column& column) {
+    const auto axis = std::find_if(results.axes.begin(), results.axes.end(),
+                                   [&](const Axis& each) { return each.name == column.axis; });
+    return axis == results.axes.end() ? nullptr : &*axis;
+}
+
+/// Where a sensor says it is along an axis, `0.105m`.
+double place_of(const Axis& axis, std::string_view text) {
+    return parse_quantity(text, place_quantity(axis.name));
+}
+
+/// Whether a place lies beyond the ends of a divided part, of whose cells only the middles are
+/// known: further out than another cell would lie.
+bool is_beyond(const Results& results, const Column& column, const std::string& cell) {
+    const Axis* axis = axis_of(results, column);
+    if (!axis || cell.find_first_not_of("[]0123456789") == std::string::npos || cell == "[last]" ||
+        cell == "[middle]")
+        return false;
+    std::vector<double> at = axis->positions;
+    std::sort(at.begin(), at.end());
+    const std::size_t n = at.size();
+    const double before = n > 1 ? at[1] - at[0] : at[0],
+                 behind = n > 1 ? at[n - 1] - at[n - 2] : at[0];
+    const double place = place_of(*axis, std::string_view(cell).substr(1, cell.size() - 2));
+    constexpr double rounding = 1e-3;  // [m] as places are told
+    return place < at[0] - before - rounding || place > at[n - 1] + behind + rounding;
 }
 
 }  // namespace
@@ -186,17 +218,37 @@ std::vector<Tracks> burn_tracks(const TrackPlan& plan, std::span<const Variant> 
     return all;
 }
 
+void check_places(std::span<const LoggedSensor> logged, const Stove& stove,
+                  const Library& library) {
+    const BuiltStove built = build_network(stove, library);
+    const Recorder recorder(stove, built);
+    const Results& results = recorder.results();
+    for (const auto& [sensor, time, value] : logged) {
+        if (sensor.column == fuel_mass) continue;
+        const Column* column = results.find(sensor.column);
+        if (!column)
+            throw InputError(fmt::format("{}: the stove has no {}, for it has no such part",
+                                         sensor.header, sensor.column));
+        if (cell_of(results, *column, sensor.cell) >= column->width ||
+            is_beyond(results, *column, sensor.cell))
+            throw InputError(fmt::format("{}: the stove has no {}{}", sensor.header, sensor.what(),
+                                         did_you_mean_cell(results, *column, sensor.cell)));
+    }
+}
+
 std::size_t cell_of(const Results& results, const Column& column, const std::string& cell) {
     if (cell.empty() || cell == "[0]") return 0;
     if (cell == "[last]") return column.width - 1;
     if (cell == "[middle]") return column.width / 2;
     const std::string inside = cell.substr(1, cell.size() - 2);
-    if (inside.find_first_not_of("0123456789") == std::string::npos)
-        return std::min<std::size_t>(std::stoul(inside), column.width);
-    const auto axis = std::find_if(results.axes.begin(), results.axes.end(),
-                                   [&](const Axis& each) { return each.name == column.axis; });
-    if (axis == results.axes.end()) return column.width;
-    const double place = parse_quantity(inside, place_quantity(column.axis));
+    if (inside.find_first_not_of("0123456789") == std::string::npos) {
+        std::size_t number = column.width;  // also where it is too long for one
+        std::from_chars(inside.data(), inside.data() + inside.size(), number);
+        return std::min(number, column.width);
+    }
+    const Axis* axis = axis_of(results, column);
+    if (!axis) return column.width;
+    const double place = place_of(*axis, inside);
     const auto found = std::min_element(
         axis->positions.begin(), axis->positions.end(),
         [&](double a, double b) { return std::abs(a - place) < std::abs(b - place); });

@@ -33,6 +33,10 @@ struct TrackPlan {
 std::vector<Tracks> burn_tracks(const TrackPlan& plan, std::span<const Variant> variants,
                                 Journal& journal, const RowsWatch& watch = {});
 
+/// InputError: a sensor reads a column that the stove does not have, or a place beyond its ends,
+/// with the nearest. Before anything is burned.
+void check_places(std::span<const LoggedSensor> logged, const Stove& stove, const Library& library);
+
 /// Cell of a sensor in a column: that nearest to where it says it is; column.width: there is none.
 std::size_t cell_of(const Results& results, const Column& column, const std::string& cell);
 

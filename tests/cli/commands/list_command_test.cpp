@@ -8,6 +8,8 @@
 #include <string>
 
 #include "cli/read/keys.h"
+#include "cli/report/answer_infos.h"
+#include "cli/report/summary_entries.h"
 #include "tests/cli/read/small_stove.h"
 
 using namespace drawwell;
@@ -78,5 +80,26 @@ TEST_SUITE("cli/commands/list_command") {
         CHECK(materials.find("68 °F") != std::string::npos);
         check_width(materials);
         check_width(list_keys("", UnitSystem::us));
+    }
+
+    TEST_CASE("every answer is listed by name, unit and meaning") {
+        const std::string text = list_answers("");
+        for (const SummaryEntry& entry : summary_entries(Summary{})) {
+            INFO(entry.key);
+            CHECK(text.find("\n" + std::string(entry.key) + " ") != std::string::npos);
+        }
+        CHECK(burn_answers().size() == summary_entries(Summary{}).size());
+        for (const AnswerInfo& info : burn_answers()) CHECK_FALSE(info.meaning.empty());
+        for (const char* answer :
+             {"pot.NAME/boils_after_s", "pot.NAME/dry_after_s", "griddle.NAME/most_c",
+              "oven_tube.NAME/bakes_s", "window.NAME/light_mj", "grid.NAME/free",
+              "bell.NAME/heat_mj", "air_channel.NAME/air_kg", "damp.NAME/driven_off_kg"}) {
+            INFO(answer);
+            CHECK(text.find("\n" + std::string(answer) + " ") != std::string::npos);
+        }
+        check_width(text);
+        CHECK(list_answers("smoke").find("smoke_back_s") != std::string::npos);
+        CHECK(list_answers("smoke").find("plate_rim_max_c") == std::string::npos);
+        CHECK_THROWS_AS(list_answers("nosuchword"), InputError);
     }
 }

@@ -155,4 +155,16 @@ TEST_SUITE("cli/read/units") {
             CHECK(std::abs(shown - length) <= 0.0254 / 32 + 1e-9);
         }
     }
+
+    TEST_CASE(
+        "the minus and blanks of typeset pages are read, a decimal comma is refused in words") {
+        CHECK(parsed("\u22125 °C", Quantity::temperature) == near(268.15));
+        CHECK(parsed("\u22121 1/2 in", Quantity::length) == near(-0.0381));
+        CHECK(parsed("7\u00a0mm", Quantity::length) == near(7e-3));
+        CHECK(parsed("7\u202fmm", Quantity::length) == near(7e-3));
+        CHECK(says(refusal("\u2212-5 °C", Quantity::temperature), "a number is missing"));
+        CHECK(says(refusal("\u2212", Quantity::temperature), "a number is missing"));
+        CHECK(says(refusal("7,5 mm", Quantity::length), "write a decimal point"));
+        CHECK(says(refusal("1,000 mm", Quantity::length), "write a decimal point"));
+    }
 }

@@ -46,8 +46,13 @@ TEST_SUITE("cli/report/burn_log") {
         CHECK(reason("time_s,spare_draw\n0,4\n1,hot\n") == "line 3: \"hot\" is no number");
         CHECK(reason("time_s,spare_draw\n0,4\n,5\n") == "line 3: the time is no number");
         CHECK(reason("time_s,spare_draw\n0,4,5\n") == "line 2: more cells than headings");
-        CHECK(reason("time_s,plate_temperature[9m]\n").find("no such cell") != std::string::npos);
+        CHECK(reason("time_s,plate_temperature[9m]\n").find("no such place") != std::string::npos);
         CHECK(reason("time_s,spare_draw\n") == "it holds no figures");
         CHECK(reason("") == "it holds no figures");
+    }
+
+    TEST_CASE("a typeset minus is one") {
+        const auto log = read_burn_log("time_min,spare_draw\n0,\u22122.5\n", sample_results());
+        CHECK(log[0].value == std::vector<double>{-2.5});
     }
 }

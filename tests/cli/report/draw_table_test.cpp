@@ -76,6 +76,22 @@ TEST_SUITE("cli/report/draw_table") {
         CHECK(says(page_of(study), "IT DRAWS, BUT WITH NOTHING TO SPARE."));
     }
 
+    TEST_CASE("a moment before the fire has established itself is judged neither way") {
+        DrawStudy study = sample_draw();
+        study.time = 240;
+        CHECK(says(page_of(study), "TOO EARLY TO JUDGE"));
+        CHECK(says(page_of(study), "At this moment air goes in."));
+        CHECK_FALSE(says(page_of(study), "It draws"));
+        study.flow = -9e-3;
+        CHECK(says(page_of(study), "At this moment smoke comes out of the feed."));
+        CHECK_FALSE(says(page_of(study), "the draw is turned"));
+        study.time = 0;
+        study.flow = -1e-8;
+        CHECK(says(page_of(study), "THE GAS STANDS STILL"));
+        CHECK(says(page_of(study), "now none, in or out"));
+        CHECK_FALSE(says(page_of(study), "SMOKE COMES OUT"));
+    }
+
     TEST_CASE("how the draw may turn and come back is told for every pair of curves") {
         DrawStudy study = sample_draw();
         CHECK(says(page_of(study), "helps the draw, however long one waits."));

@@ -2,6 +2,8 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
+
 using namespace drawwell;
 
 namespace {
@@ -124,5 +126,27 @@ TEST_SUITE("cli/report/page_draw") {
         CHECK(says(summary, "9.0 g/s while it burns"));
         summary.air_flow_mean = -2e-3;
         CHECK(says(summary, "on the whole 2.0 g/s of smoke come out of the feed"));
+    }
+
+    TEST_CASE("what could not be judged is neither good nor bad, and says why") {
+        Summary summary;
+        summary.heat_released = 5e6;
+        CHECK(says(summary, "TOO SHORT TO JUDGE"));
+        CHECK_FALSE(says(summary, "DOES NOT DRAW"));
+        CHECK_FALSE(says(summary, "It draws"));
+        CHECK_FALSE(says(summary, "What often helps"));
+        summary.smoke_back = 60;
+        CHECK(says(summary, "Until then smoke came back out of the feed."));
+        CHECK(says(summary, "What often helps"));
+        CHECK(says(Summary{}, "NOTHING BURNED"));
+        CHECK_FALSE(says(Summary{}, "while it burns"));
+        Page page(true);
+        write_draw(page, summary);
+        const auto verdict = std::find_if(
+            page.blocks().begin(), page.blocks().end(),
+            [](const PageBlock& each) { return each.kind == PageBlock::Kind::verdict; });
+        REQUIRE(verdict != page.blocks().end());
+        CHECK_FALSE(verdict->good);
+        CHECK(page.text().find("\x1b[1;33mTOO SHORT") != std::string::npos);
     }
 }

@@ -43,7 +43,7 @@ TEST_SUITE("cli/report/read_result") {
         CHECK(read.results.axes[0].unit == "m");
         CHECK(read.results.axes[0].positions == written.axes[0].positions);
 
-        CHECK(read.summary.draws);
+        CHECK(read.summary.draws == true);
         CHECK(*read.summary.plate_centre_max == doctest::Approx(*summary.plate_centre_max));
         CHECK(read.summary.remarks == summary.remarks);
         CHECK(read.with_care.size() == 2);
@@ -134,12 +134,14 @@ TEST_SUITE("cli/report/read_result") {
         likely.low.time = likely.high.time = sample_results().time;
         likely.low.columns = {{"spare_draw", "Pa", "spare draw", "", 1, {1, 2, 3}}};
         likely.high.columns = {{"spare_draw", "Pa", "spare draw", "", 1, {7, 8, 9}}};
+        likely.unjudged = 2;
         write_hdf5(folder / "run.h5", sample_results(), sample_summary(), sample_record(), nullptr,
                    likely);
         const LikelyRanges read = read_result(folder / "run.h5").likely;
         CHECK(read.days == 40);
         CHECK(read.draws_on == 33);
         CHECK(read.smoke_on == 5);
+        CHECK(read.unjudged == 2);
         REQUIRE(read.find("plate_centre_max_c"));
         CHECK(read.find("plate_centre_max_c")->low == 244);
         CHECK(read.find("plate_centre_max_c")->median == 306);

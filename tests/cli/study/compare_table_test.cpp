@@ -6,14 +6,14 @@ using namespace drawwell;
 
 namespace {
 
-Row burned(bool draws, double spare, double smoke, double plate) {
+Row burned(std::optional<bool> draws, double spare, double smoke, double plate) {
     Row row;
     row.done = true;
-    row.answers =
-        Answers(std::vector<std::pair<std::string, Answer>>{{"draws", draws},
-                                                            {"reserve_draw_min_pa", spare},
-                                                            {"smoke_back_s", smoke},
-                                                            {"plate_centre_max_c", plate}});
+    row.answers = Answers(
+        std::vector<std::pair<std::string, Answer>>{{"draws", draws ? Answer(*draws) : Answer()},
+                                                    {"reserve_draw_min_pa", spare},
+                                                    {"smoke_back_s", smoke},
+                                                    {"plate_centre_max_c", plate}});
     return row;
 }
 
@@ -49,6 +49,19 @@ std::string line_with(const std::string& text, const std::string& part) {
 }  // namespace
 
 TEST_SUITE("cli/study/compare_table") {
+    TEST_CASE(
+        "a stove that burned too short to judge stands between those that draw and those not") {
+        Compared compared;
+        compared.rows[2] = burned({}, 4, 0, 310);
+        CHECK(sorted_rows(compared.rows, compared.look) == std::vector<std::size_t>{0, 3, 2, 1, 4});
+        const std::string table = compare_table(compared.study, compared.rows, compared.look);
+        CHECK(line_with(table, "500 mm").find("no") != std::string::npos);
+        CHECK(line_with(table, "600 mm").find("too short") != std::string::npos);
+        CHECK(table.find("too short: nothing burned for long enough") != std::string::npos);
+        CHECK(compare_table(Compared().study, Compared().rows, Compared().look).find("too short") ==
+              std::string::npos);
+    }
+
     TEST_CASE("stoves that draw without smoke come first, those that failed last") {
         const Compared compared;
         CHECK(sorted_rows(compared.rows, compared.look) == std::vector<std::size_t>{0, 2, 3, 1, 4});

@@ -109,4 +109,35 @@ TEST_SUITE("cli/study/find_value") {
         CHECK_THROWS_AS(parse_condition("plate_max_c >= 400"), InputError);
         CHECK_THROWS_AS(parse_condition("plate_centre_max_c >= hot"), InputError);
     }
+
+    TEST_CASE("a condition on an answer that is not there does not hold, and that is said") {
+        const std::vector<Condition> where = {parse_condition("draws"),
+                                              parse_condition("plate_centre_max_c <= 600")};
+        using Named = std::pair<std::string, Answer>;
+        const Answers open(std::vector<Named>{{"draws", Answer()}, {"plate_centre_max_c", 500.0}});
+        CHECK_FALSE(all_hold(where, open));
+        CHECK(unanswered(where, open).find("draws (the burn is too short") != std::string::npos);
+        const Answers bare(std::vector<Named>{{"draws", true}, {"plate_centre_max_c", Answer()}});
+        CHECK_FALSE(all_hold(where, bare));
+        CHECK(unanswered(where, bare).find("plate_centre_max_c (it never") != std::string::npos);
+        const Answers all(std::vector<Named>{{"draws", true}, {"plate_centre_max_c", 500.0}});
+        CHECK(all_hold(where, all));
+        CHECK(unanswered(where, all).empty());
+    }
+
+    TEST_CASE("conditions are read as people write them, and no word is a number") {
+        CHECK(parse_condition("plate_centre_max_c ≥ 400").relation ==
+              Condition::Relation::at_least);
+        CHECK(parse_condition("plate_centre_max_c≤400").relation == Condition::Relation::at_most);
+        CHECK(parse_condition("smoke_back_s == 0").relation == Condition::Relation::equal);
+        CHECK(parse_condition("gust_margin_min_pa >= \u22121").value == -1);
+        CHECK_THROWS_WITH_AS(parse_condition("plate_centre_max_c >= 3,5"),
+                             doctest::Contains("decimal point"), InputError);
+        CHECK_THROWS_WITH_AS(parse_condition("plate_center_max_c >= 3"),
+                             doctest::Contains("did you mean \"plate_centre_max_c\""), InputError);
+        CHECK_THROWS_WITH_AS(parse_condition("plate_center_max_c >= 3"),
+                             doctest::Contains("`drawwell list answers`"), InputError);
+        CHECK_THROWS_WITH_AS(parse_condition("draw_limit >= 1"), doctest::Contains("in words"),
+                             InputError);
+    }
 }

@@ -73,4 +73,28 @@ TEST_SUITE("cli/study/likely") {
         CHECK(json["likely"]["draws_on"] == 90);
         CHECK(json["likely"]["reserve_draw_min_pa"]["median"] == near(5.55, 1e-9));
     }
+
+    TEST_CASE("days too short to judge count neither for nor against") {
+        std::vector<Row> all = days();
+        for (int i = 0; i < 60; ++i)
+            all[static_cast<std::size_t>(i)].answers =
+                Answers(std::vector<std::pair<std::string, Answer>>{{"draws", Answer()}});
+        all[60].error = "too small";
+        CHECK(days_with(all, "draws") == 41);
+        CHECK(days_unjudged(all) == 60);
+        CHECK(likely_ranges(all).unjudged == 60);
+        CHECK(likely_page(all, false).find("; 60 burned") != std::string::npos);
+        CHECK(likely_page(days(), false).find("too short") == std::string::npos);
+        CHECK(nlohmann::json::parse(with_likely("{}", all))["likely"]["unjudged"] == 60);
+        Study study;
+        study.files = {{"a.toml", "", {}}};
+        study.variants = {{}};
+        study.days = 101;
+        CHECK(median_rows(study, all)[0].answers.number("draws") == 1);
+        for (Row& row : all)
+            row.answers = Answers(std::vector<std::pair<std::string, Answer>>{{"draws", Answer()}});
+        const std::vector<Row> none = median_rows(study, all);
+        REQUIRE(none[0].answers.find("draws"));
+        CHECK_FALSE(none[0].answers.number("draws"));
+    }
 }

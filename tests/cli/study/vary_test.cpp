@@ -90,4 +90,45 @@ TEST_SUITE("cli/study/vary") {
         CHECK(eighths.size() >= 7);
         CHECK(sample_of(spans, 16, 8)[3].settings[0].value != small[3].settings[0].value);
     }
+
+    TEST_CASE("a key given twice is refused") {
+        CHECK(parse_varies({"riser.top=500mm,600mm", "riser.bore=100mm,120mm"}).size() == 2);
+        CHECK_THROWS_WITH_AS(parse_varies({"riser.top=500mm,600mm", "riser.top = 1m:2m:1m"}),
+                             doctest::Contains("riser.top is varied already"), InputError);
+    }
+
+    TEST_CASE("a range is one wherever a figure stands, also in what may change in time") {
+        const Vary outdoor = parse_vary("site.outdoor=-10°C:20°C:15°C");
+        CHECK(outdoor.values == std::vector<std::string>{"-10 °C", "5 °C", "20 °C"});
+        CHECK(parse_vary("site.outdoor=\u221210°C:20°C:15°C").values == outdoor.values);
+        CHECK(parse_vary("site.outdoor=14°F:68°F:27°F").values == outdoor.values);
+        const auto span = parse_vary("site.outdoor=-10°C:20°C").span;
+        REQUIRE(span);
+        CHECK(span->first == doctest::Approx(263.15));
+        CHECK(parse_vary("site.gust=0m/s:10m/s:5m/s").values.size() == 3);
+        CHECK(parse_vary("schedule.damper=50%:100%:25%").values.size() == 3);
+        CHECK(parse_vary("load.main.at=10min:30min:10min").values ==
+              std::vector<std::string>{"10 min", "20 min", "30 min"});
+        CHECK(parse_vary("load.main.at=19:30,20:00").values ==
+              std::vector<std::string>{"19:30", "20:00"});
+        CHECK(parse_vary("load.main.at=19:30").values == std::vector<std::string>{"19:30"});
+        CHECK(parse_vary("burn.lit_at=19:30,20:00").values.size() == 2);
+        CHECK(parse_vary("site.outdoor=[[\"19:30\", \"5 °C\"], [\"20:00\", \"0 °C\"]]; 5°C")
+                  .values.size() == 2);
+    }
+
+    TEST_CASE("what is counted takes no half steps") {
+        CHECK(refusal("load.main.pieces=2:4:0.5").find("whole numbers") != std::string::npos);
+        CHECK(refusal("load.main.pieces=1.5:4:1").find("whole numbers") != std::string::npos);
+        CHECK(refusal("load.main.pieces=1:4.5").find("whole numbers") != std::string::npos);
+        CHECK(parse_vary("load.main.pieces=2:4:1").values.size() == 3);
+    }
+
+    TEST_CASE("a decimal comma parts no values, it is refused") {
+        CHECK(refusal("port.width=62,5mm").find("write a decimal point") != std::string::npos);
+        CHECK(refusal("port.width=62,5mm:80mm:5mm").find("decimal point") != std::string::npos);
+        CHECK(refusal("site.outdoor=2,5°C").find("write a decimal point") != std::string::npos);
+        CHECK(parse_vary("load.main.pieces=1,2,3").values.size() == 3);
+        CHECK(parse_vary("port.width=60mm,90mm").values.size() == 2);
+    }
 }

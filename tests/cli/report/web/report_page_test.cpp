@@ -223,4 +223,13 @@ TEST_SUITE("cli/report/web/report_page") {
         CHECK(contains(kitchen, "<title>oven tube, bread</title>"));
         CHECK(well_formed(bell.substr(0, bell.find("</svg>") + 6)));
     }
+
+    TEST_CASE("a burn too short to judge has a head that is neither good nor bad") {
+        PageRun run = two_runs().front();
+        run.burn.summary.draws.reset();
+        run.burn.summary.reserve_draw_min.reset();
+        const std::string page = report_page({&run, 1});
+        CHECK(contains(page, "<div class=\"verdict open\"><h1>TOO SHORT TO JUDGE"));
+        CHECK_FALSE(contains(page, "DOES NOT DRAW"));
+    }
 }

@@ -4,6 +4,7 @@
 
 #include <cmath>
 
+#include "cli/read/several_problems.h"
 #include "solver/constants.h"
 #include "solver/errors.h"
 #include "tests/near.h"
@@ -103,5 +104,21 @@ TEST_SUITE("cli/study/fit/burn_log") {
         std::string text = "time_s,a\n";
         for (int i = 0; i < 15; ++i) text += "x,1\n";
         CHECK(contains(refusal(text), "5 more like these"));
+    }
+
+    TEST_CASE("a typeset minus is one") {
+        const BurnLog log = read_log("time_s,a\n0,\u22122.5\n1,3\n", "b");
+        CHECK(log_values(log, 1, "Pa", Quantity::pressure)[0] == -2.5);
+    }
+
+    TEST_CASE("what a log holds is told without what a terminal would obey") {
+        CHECK(contains(error_text(SeveralProblems(std::vector<std::string>{"a\nb", "c"})),
+                       "a\\x0ab\nc"));
+        try {
+            read_log("time_s,a\n0,1\n\x1b[2J,1\n", "b\n.csv");
+            CHECK(false);
+        } catch (const InputError& error) {
+            CHECK(contains(error_text(error), "b\\x0a.csv:3: column \"time_s\": \"\\x1b[2J\""));
+        }
     }
 }
