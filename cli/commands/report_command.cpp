@@ -27,13 +27,13 @@ struct ReportOptions {
     bool force = false;
 };
 
-/// What tells results apart: their names, or their paths where names are the same.
+/// What tells results apart: their names, with folders before them where names are the same.
 std::vector<std::string> names_of_runs(const std::vector<std::string>& results) {
     std::vector<std::string> names;
     names.reserve(results.size());
     for (const std::string& result : results) names.push_back(fs::path(result).stem().string());
     if (std::set<std::string>(names.begin(), names.end()).size() == names.size()) return names;
-    return results;
+    return told_names(results);
 }
 
 void report(const ReportOptions& options) {

@@ -78,13 +78,18 @@ RequestedStove read_requested(const StoveRequest& request, const std::vector<Ove
     const StoveText& file = requested.file = read_stove_text(request.file);
     requested.inputs = inputs_of(request.file, file, overrides);
     record.stove_name = file.name;
-    record.stove_text = file.text;
     requested.library = read_library();
-    requested.stove =
-        read_stove(file.text, file.name, overrides, requested.library, file.read_file);
+    std::vector<std::string> named;  // by the stove file or --set
+    const FileReader read_file = [&](const std::string& name) {
+        named.push_back(name);
+        return file.read_file(name);
+    };
+    requested.stove = read_stove(file.text, file.name, overrides, requested.library, read_file);
+    record.stove_text = told_text(file.text, named);
     record.title = requested.stove.title;
     record.stove_resolved = resolved_text(requested.stove);
-    for (const Override& set : overrides) record.overrides.push_back(set.key + "=" + set.value);
+    for (const Override& set : overrides)
+        record.overrides.push_back(told_text(set.key + "=" + set.value, named));
     return requested;
 }
 

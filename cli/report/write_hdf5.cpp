@@ -123,12 +123,12 @@ void write_record(H5::H5File& file, const RunRecord& record, double wall_clock) 
     write_attribute(root, "complete", record.complete ? 1 : 0);
     write_attribute(root, "created", record.created);
     write_attribute(root, "wall_clock_s", wall_clock);
-    write_attribute(root, "stove_name", record.stove_name);
+    write_attribute(root, "stove_name", told_name(record.stove_name));
     write_attribute(root, "stove_overrides", joined(record.overrides));
     write_attribute(root, "stove_text", record.stove_text);
     write_attribute(root, "stove_resolved", record.stove_resolved);
     if (record.started_from.empty()) return;
-    write_attribute(root, "started_from", record.started_from);
+    write_attribute(root, "started_from", told_name(record.started_from));
     write_attribute(root, "started_from_created", record.started_from_created);
 }
 

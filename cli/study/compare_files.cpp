@@ -10,6 +10,7 @@
 #include "cli/report/csv_cell.h"
 #include "cli/report/file_kind.h"
 #include "cli/report/json_text.h"
+#include "cli/report/run_record.h"
 #include "cli/study/answer_names.h"
 #include "cli/study/answers_json.h"
 
@@ -47,11 +48,12 @@ std::string compare_csv(const Study& study, const std::vector<Row>& rows) {
     for (const std::string& name : answers) fmt::format_to(out, ",{}", csv_cell(name));
     fmt::format_to(out, ",{}\n", table_mark);
     const std::string mark = table_mark_of(FileKind::compare_table);
+    const std::vector<std::string> stoves = told_files(study);
     for (std::size_t i = 0; i < rows.size(); ++i) {
-        fmt::format_to(out, "{}", csv_cell(study.file_of(i).name));
+        fmt::format_to(out, "{}", csv_cell(stoves[i]));
         for (const std::string& key : keys)
-            fmt::format_to(out, ",{}", csv_cell(setting_of(study, i, key)));
-        fmt::format_to(out, ",{}", csv_cell(rows[i].error));
+            fmt::format_to(out, ",{}", csv_cell(told_setting(key, setting_of(study, i, key))));
+        fmt::format_to(out, ",{}", csv_cell(told_text(rows[i].error, {study.file_of(i).name})));
         for (const std::string& name : answers)
             fmt::format_to(out, ",{}", csv_of(rows[i].answers.find(name)));
         fmt::format_to(out, ",{}\n", mark);

@@ -14,6 +14,7 @@
 #include "cli/read/read_stove.h"
 #include "cli/read/resolved_text.h"
 #include "cli/read/several_problems.h"
+#include "cli/report/run_record.h"
 #include "cli/study/row_line.h"
 #include "cli/study/series_bytes.h"
 #include "cli/study/sobol.h"
@@ -84,6 +85,16 @@ Row compute(const Study& study, const Days& days, std::size_t at, const Library&
 }
 
 }  // namespace
+
+std::vector<std::string> told_files(const Study& study) {
+    std::vector<std::string> files;
+    for (std::size_t i = 0; i < study.stoves(); ++i) files.push_back(study.file_of(i).name);
+    return told_names(files);
+}
+
+std::string told_setting(const std::string& key, const std::string& value) {
+    return key == "site.weather" ? told_name(value) : value;
+}
 
 Stove stove_of(const Study& study, std::size_t stove, const Library& library) {
     const StoveText& file = study.file_of(stove);

@@ -42,6 +42,11 @@ struct Study {
     const Variant& variant_of(std::size_t stove) const { return variants[stove % variants.size()]; }
 };
 
+/// Of each stove its file's name as result files tell it (see `told_names`).
+std::vector<std::string> told_files(const Study& study);
+/// A setting's value as result files tell it.
+std::string told_setting(const std::string& key, const std::string& value);
+
 /// A stove of the study. InputError: it can't be, with every reason.
 Stove stove_of(const Study& study, std::size_t stove, const Library& library);
 

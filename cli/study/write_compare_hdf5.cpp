@@ -8,6 +8,7 @@
 #include "cli/report/file_kind.h"
 #include "cli/report/hdf5_objects.h"
 #include "cli/report/pending_file.h"
+#include "cli/report/run_record.h"
 #include "cli/study/answer_names.h"
 #include "cli/study/compare_files.h"
 
@@ -94,12 +95,13 @@ void write_answer(RowFile& out, const std::string& name, const std::vector<Row>&
 void write_series(H5::H5File& file, const Study& study, const std::vector<Row>& rows,
                   const Journal& series) {
     create_group(file, "series");
+    const std::vector<std::string> stoves = told_files(study);
     for (std::size_t i = 0; i < rows.size(); ++i) {
         if (!rows[i].error.empty()) continue;
         H5::Group group = create_group(file, "series/" + std::to_string(i));
-        write_attribute(group, "stove", study.file_of(i).name);
+        write_attribute(group, "stove", stoves[i]);
         for (const Override& set : study.variant_of(i).settings)
-            write_attribute(group, "set." + set.key, set.value);
+            write_attribute(group, "set." + set.key, told_setting(set.key, set.value));
         write_columns(group, series.series_of(rows[i].identity));
     }
 }
@@ -111,16 +113,14 @@ void write_compare_hdf5(const std::filesystem::path& file, const Study& study,
     H5::Exception::dontPrint();
     try {
         RowFile out(rows.size());
-        std::vector<std::string> stoves, errors;
-        for (std::size_t i = 0; i < rows.size(); ++i) {
-            stoves.push_back(study.file_of(i).name);
-            errors.push_back(rows[i].error);
-        }
-        out.words("stove", stoves);
+        std::vector<std::string> errors;
+        for (std::size_t i = 0; i < rows.size(); ++i)
+            errors.push_back(told_text(rows[i].error, {study.file_of(i).name}));
+        out.words("stove", told_files(study));
         for (const std::string& key : varied_keys(study)) {
             std::vector<std::string> values;
             for (std::size_t i = 0; i < rows.size(); ++i)
-                values.push_back(setting_of(study, i, key));
+                values.push_back(told_setting(key, setting_of(study, i, key)));
             out.words("set." + key, values);
         }
         out.words("error", errors);

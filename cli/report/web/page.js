@@ -279,33 +279,44 @@
   const sections = data.runs.map((run, r) => {
     const pieces = [];
     document.querySelectorAll("#stove-" + r + " g[data-c]").forEach((group) => {
-      const moments = run.section.c[group.dataset.c];
-      if (moments) group.querySelectorAll(".cell").forEach((cell) => {
-        pieces.push({ cell, moments, i: Number(cell.dataset.i), name: group.dataset.n });
+      const frames = run.section.c[group.dataset.c];
+      if (frames) group.querySelectorAll(".cell").forEach((cell) => {
+        pieces.push({ cell, frames, i: Number(cell.dataset.i), name: group.dataset.n });
       });
     });
-    return { run, pieces, reading: document.getElementById("reading-" + r), pointed: null, frame: -1 };
+    return { run, pieces, reading: document.getElementById("reading-" + r), pointed: null, painted: null };
   });
   function paint(section) {
     const times = section.run.section.t;
     if (!times.length) return;
-    const frame = at(times, moment);
-    if (frame !== section.frame) {
-      section.frame = frame;
-      for (const piece of section.pieces) piece.cell.setAttribute("fill", heat(piece.moments[frame][piece.i]));
+    // Frames are few: between them every piece is as warm as a straight line has it.
+    const frame = at(times, moment), covered = moment >= times[0] - 0.01 && moment <= times[times.length - 1] + 0.01;
+    const share = frame + 1 < times.length ? Math.max(0, (moment - times[frame]) / (times[frame + 1] - times[frame])) : 0;
+    const value = (frames, i) => {
+      const from = frames[frame][i];
+      if (!covered || from === null || share === 0) return covered ? from : null;
+      const to = frames[frame + 1][i];
+      return to === null ? null : from + share * (to - from);
+    };
+    if (moment !== section.painted) {
+      section.painted = moment;
+      for (const piece of section.pieces) piece.cell.setAttribute("fill", heat(value(piece.frames, piece.i)));
     }
     if (!section.reading) return;
+    if (!covered) {
+      section.reading.textContent = "Not computed for this moment: this burn covers " + clock(times[0]) + " to " +
+        clock(times[times.length - 1]) + " after lighting.";
+      return;
+    }
     const last = (name, i) => {
-      const moments = section.run.section.c[name];
-      if (!moments) return null;
-      const cells = moments[frame];
-      return cells[i < 0 ? cells.length + i : i];
+      const frames = section.run.section.c[name];
+      return frames ? value(frames, i < 0 ? frames[0].length + i : i) : null;
     };
     const parts = [["riser gas, top", last("riser_gas_temperature", -1)], ["plate, centre", last("plate_temperature", 0)],
       ["rim", last("plate_temperature", -1)], ["barrel, top", last("barrel_temperature", 0)],
       ["foot", last("barrel_temperature", -1)]];
     const pointed = section.pointed
-      ? "Pointed at: " + section.pointed.name + ", " + shown(section.pointed.moments[frame][section.pointed.i], "°C") + ". "
+      ? "Pointed at: " + section.pointed.name + ", " + shown(value(section.pointed.frames, section.pointed.i), "°C") + ". "
       : "";
     section.reading.textContent = pointed + parts.filter((part) => part[1] !== null)
       .map((part) => part[0] + " " + shown(part[1], "°C")).join("; ");
@@ -327,6 +338,7 @@
     const { from, to, left, right } = edgesOf(picture);
     const x = left + (moment - from) / (to - from) * (right - left);
     const line = picture.querySelector(".now");
+    line.style.visibility = x >= left - 0.01 && x <= right + 0.01 ? "" : "hidden";
     line.setAttribute("x1", x);
     line.setAttribute("x2", x);
   }
@@ -340,6 +352,8 @@
     picture.addEventListener("pointermove", (event) => { if (event.pointerType === "mouse") point(event); });
   });
 
+  // On paper the section stays as it is when printed.
+  const painted = document.getElementById("painted");
   const slider = document.getElementById("moment"), text = document.getElementById("moment-text");
   function show(t) {
     const [least, most] = range();
@@ -350,6 +364,7 @@
     slider.value = String(moment);
     slider.setAttribute("aria-valuetext", clock(moment) + " after lighting");
     text.textContent = clock(moment) + " after lighting";
+    if (painted) painted.textContent = "Painted as it is " + clock(moment) + " after lighting.";
   }
 
   root.classList.add("live");
@@ -414,5 +429,5 @@
     for (const entry of graphs) entry.graph.updateOptions(Object.assign({ series: styles(entry.lines) }, theme()));
   });
   addEventListener("beforeprint", () => document.querySelectorAll("details:not(.long)").forEach((each) => { each.open = true; }));
-  show(data.runs[0].hottest);
+  show(data.moment);
 })();

@@ -5,6 +5,7 @@
 #include <nlohmann/json.hpp>
 
 #include "cli/report/shown_unit.h"
+#include "cli/report/web/figure_rows.h"
 #include "cli/report/web/heat_colour.h"
 #include "cli/report/web/kept_rows.h"
 #include "cli/report/web/likely_bar.h"
@@ -16,7 +17,10 @@ namespace {
 using Json = nlohmann::ordered_json;
 
 // What all runs of a page share; our choice, so that it stays well below two megabytes.
-constexpr std::size_t panel_rows = 1600, section_rows = 480;
+constexpr std::size_t panel_rows = 1600, section_numbers = 200'000;
+// How far straight lines between the section's frames may be off what was recorded, where there is
+// room for as many frames as that takes: less than any eye tells by colour; our choice.
+constexpr double section_near = 1;  // [K]
 
 /// To four digits, but no more than three decimals.
 Json number(double value) {
@@ -35,7 +39,7 @@ Json number(double value) {
 Json minutes(const std::vector<double>& time, const std::vector<std::size_t>& rows) {
     Json list = Json::array();
     for (const std::size_t row : rows)
-        list.push_back(std::round(to_minutes(time[row]) * 100) / 100);
+        list.push_back(std::round(to_minutes(time[row]) * 1000) / 1000);
     return list;
 }
 
@@ -51,9 +55,7 @@ Json log_data(const LoggedColumn& log, const ShownUnit& unit) {
 
 Json panel_data(const PageRun& run, const PagePanel& panel, std::size_t most) {
     const std::vector<double>& time = run.burn.results.time;
-    std::vector<std::span<const double>> views;
-    for (const ShownSeries& series : panel.shown.series) views.emplace_back(series.values);
-    const std::vector<std::size_t> rows = kept_rows(views, time.size(), most);
+    const std::vector<std::size_t> rows = figure_rows(run, panel, most);
     Json data;
     data["t"] = minutes(time, rows);
     data["s"] = Json::object();
@@ -79,31 +81,32 @@ Json panel_data(const PageRun& run, const PagePanel& panel, std::size_t most) {
 }
 
 /// Temperatures of all painted pieces, in whole degrees, moment by moment.
-Json section_data(const Results& results, std::size_t most) {
+Json section_data(const PageRun& run, std::size_t most_numbers) {
+    const Results& results = run.burn.results;
     std::vector<const Column*> painted;
-    std::vector<std::vector<double>> guides;  // the end of each part that swings most
+    std::vector<Track> tracks;
+    std::size_t cells = 0;
     for (const std::string& name : section_columns())
         if (const Column* column = results.find(name); column && column->width > 0) {
             painted.push_back(column);
-            std::vector<double>& guide = guides.emplace_back();
-            for (std::size_t i = 0; i < results.time.size(); ++i)
-                guide.push_back(column->values[i * column->width]);
+            tracks.push_back({column->values, column->width, section_near});
+            cells += column->width;
         }
-    const std::vector<std::span<const double>> views(guides.begin(), guides.end());
-    const std::vector<std::size_t> rows = kept_rows(views, results.time.size(), most);
+    const std::vector<std::size_t> rows = frame_rows(
+        tracks, results.time, run.events, most_numbers / std::max<std::size_t>(cells, 1));
     Json data;
     data["t"] = minutes(results.time, rows);
     data["c"] = Json::object();
     for (const Column* column : painted) {
         Json& moments = data["c"][column->name] = Json::array();
         for (const std::size_t row : rows) {
-            Json cells = Json::array();
+            Json values = Json::array();
             for (std::size_t cell = 0; cell < column->width; ++cell) {
                 const double kelvin = column->values[row * column->width + cell];
-                cells.push_back(std::isfinite(kelvin) ? Json(std::lround(to_celsius(kelvin)))
-                                                      : Json(nullptr));
+                values.push_back(std::isfinite(kelvin) ? Json(std::lround(to_celsius(kelvin)))
+                                                       : Json(nullptr));
             }
-            moments.push_back(std::move(cells));
+            moments.push_back(std::move(values));
         }
     }
     return data;
@@ -137,17 +140,16 @@ std::string page_data(std::span<const PageRun> runs) {
     json["scale"] = Json::array();
     for (const HeatAnchor& anchor : heat_scale)
         json["scale"].push_back({anchor.celsius, anchor.rgb[0], anchor.rgb[1], anchor.rgb[2]});
+    json["moment"] = to_minutes(shown_moment(runs));
     json["panels"] = panel_list(runs);
     json["runs"] = Json::array();
     for (const PageRun& run : runs) {
-        const std::vector<double>& time = run.burn.results.time;
         Json data;
         data["name"] = run.name;
-        data["hottest"] = time.empty() ? 0 : to_minutes(time[run.hottest]);
         data["panels"] = Json::object();
         for (const PagePanel& panel : run.panels)
             data["panels"][panel.id] = panel_data(run, panel, panel_rows / runs.size());
-        data["section"] = section_data(run.burn.results, section_rows / runs.size());
+        data["section"] = section_data(run, section_numbers / runs.size());
         json["runs"].push_back(std::move(data));
     }
     std::string text = json.dump(-1, ' ', false, Json::error_handler_t::replace);

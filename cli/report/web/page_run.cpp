@@ -3,34 +3,50 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <limits>
 
 #include "cli/read/read_library.h"
 #include "cli/read/read_stove.h"
 #include "models/fittings/fittings.h"
+#include "models/stops.h"
 
 namespace drawwell {
-namespace {
-
-std::size_t hottest_instant(const Results& results) {
-    const Column* gas = results.find("riser_gas_temperature");
-    std::size_t at = 0;
-    double most = 0;
-    if (gas)
-        for (std::size_t i = 0; i < gas->values.size(); ++i)
-            if (gas->values[i] > most) {
-                most = gas->values[i];
-                at = i / gas->width;
-            }
-    return at;
-}
-
-}  // namespace
 
 PageRun page_run(const BurnResult& burn, const std::string& name) {
-    PageRun run{name, burn, {}, page_panels(burn.results), hottest_instant(burn.results)};
-    run.stove = read_stove(burn.record.stove_resolved, name, {}, read_library());
+    const Library library = read_library();
+    PageRun run{name,
+                burn,
+                read_stove(burn.record.stove_resolved, name, {}, library),
+                page_panels(burn.results),
+                {}};
+    // An older result may tell whole paths.
+    RunRecord& record = run.burn.record;
+    record.stove_name = told_name(record.stove_name);
+    record.started_from = told_name(record.started_from);
     run.burn.summary.fittings = fitting_answers(run.stove, burn.results);
+    run.events = stops_of(run.stove);
     return run;
+}
+
+double shown_moment(std::span<const PageRun> runs) {
+    double begin = 0, end = std::numeric_limits<double>::infinity();
+    for (const PageRun& run : runs) {
+        const std::vector<double>& time = run.burn.results.time;
+        if (time.empty()) continue;
+        begin = std::max(begin, time.front());
+        end = std::min(end, time.back());
+    }
+    const Results& first = runs.front().burn.results;
+    const Column* gas = first.find("riser_gas_temperature");
+    double at = begin, most = 0;
+    for (std::size_t row = 0; gas && row < first.time.size(); ++row)
+        for (std::size_t cell = 0; cell < gas->width; ++cell) {
+            const double here = gas->values[row * gas->width + cell];
+            if (first.time[row] < begin || first.time[row] > end || !(here > most)) continue;
+            most = here;
+            at = first.time[row];
+        }
+    return at;
 }
 
 const LoggedColumn* logged(const PageRun& run, const ShownSeries& series) {

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <span>
 #include <string>
 #include <vector>
 
@@ -16,13 +17,17 @@ struct PageRun {
     BurnResult burn;
     Stove stove;
     std::vector<PagePanel> panels;
-    std::size_t hottest = 0;             // the instant at which its riser gas is hottest
+    std::vector<double> events;          // [s] at which something was put in, moved or taken off
     std::vector<LoggedColumn> log = {};  // what the builder noted
 };
 
 /// Reads its stove anew from the result, and from that the answers on what is fitted.
 /// InputError: the stove cannot be read.
 PageRun page_run(const BurnResult& burn, const std::string& name);
+
+/// The moment [s] at which a page shows its stoves first, the same for all of them: when the first
+/// one's riser gas is hottest, of the time that every run covers.
+double shown_moment(std::span<const PageRun> runs);
 
 /// Adds what was noted during that burn; a column that no figure shows gets one of its own.
 void add_log(PageRun& run, std::vector<LoggedColumn> log);

@@ -72,22 +72,31 @@ std::string pictures(std::span<const PageRun> runs, std::string_view none, const
     return html + "</div>\n";
 }
 
+/// In words, at which moment the still pictures show their stoves.
+std::string painted_at(std::span<const PageRun> runs) {
+    const std::string when = show_duration(shown_moment(runs));
+    if (runs.size() == 1)
+        return "Painted as it is " + when + " after lighting, when its riser gas is hottest.";
+    return "All painted as they are " + when + " after lighting, when the riser gas of " +
+           escaped(runs.front().name) + " is hottest, in the time that all of them cover.";
+}
+
 std::string section_html(std::span<const PageRun> runs) {
+    const double moment = shown_moment(runs);
     return pictures(runs, "Nothing to draw.",
-                    [](const PageRun& run, std::size_t i) {
-                        const std::vector<double>& time = run.burn.results.time;
-                        if (time.empty()) return std::string();
-                        return section_picture(run.stove, run.burn.results, run.hottest,
+                    [&](const PageRun& run, std::size_t i) {
+                        const Results& results = run.burn.results;
+                        const auto at = moment_at(results.time, moment);
+                        if (!at) return std::string();
+                        return section_picture(run.stove, results, *at,
                                                fmt::format("stove-{}", i)) +
                                fmt::format(
                                    "<p class=\"reading live-only\" id=\"reading-{}\"></p>"
-                                   "<figcaption>Heights in mm over the tunnel floor. {}. <span "
-                                   "class=\"still\">Painted as it is {} after lighting, when its "
-                                   "riser gas is hottest.</span></figcaption>",
-                                   i, escaped(section_dimensions(run.stove)),
-                                   show_duration(time[run.hottest]));
+                                   "<figcaption>Heights in mm over the tunnel floor. "
+                                   "{}.</figcaption>",
+                                   i, escaped(section_dimensions(run.stove)));
                     }) +
-           heat_key() +
+           "<p class=\"hint still\" id=\"painted\">" + painted_at(runs) + "</p>\n" + heat_key() +
            "<p class=\"hint\">Grey: not painted. Sheet metal is drawn thicker than "
            "it is, so "
            "that it shows. Dashed: what is fitted, side air and a bypass, before or behind the "

@@ -41,7 +41,7 @@ void SectionDrawing::piece(std::size_t cell, double x0, double y0, double x1, do
     if (y1 < y0) std::swap(y0, y1);
     reach(x0, y0);
     reach(x1, y1);
-    const double kelvin = column_->values[step_ * column_->width + cell];
+    const double kelvin = value_at(*column_, cell, moment_);
     // Half a millimetre more than its place, or seams show between neighbours.
     svg_ += fmt::format(
         "<rect class=\"cell\" data-i=\"{}\" x=\"{:.1f}\" y=\"{:.1f}\" width=\"{:.1f}\" "
@@ -55,7 +55,7 @@ void SectionDrawing::piece(std::size_t cell, const std::vector<ChartPoint>& corn
         reach(corner.x, corner.y);
         points += fmt::format("{:.1f},{:.1f} ", corner.x, -corner.y);
     }
-    const double kelvin = column_->values[step_ * column_->width + cell];
+    const double kelvin = value_at(*column_, cell, moment_);
     svg_ += fmt::format("<polygon class=\"cell\" data-i=\"{}\" points=\"{}\" fill=\"{}\"/>\n", cell,
                         points, heat_colour(to_celsius(kelvin)));
 }

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "cli/report/svg_text.h"
+#include "cli/report/web/moment.h"
 #include "solver/results.h"
 
 namespace drawwell {
@@ -12,7 +13,8 @@ namespace drawwell {
 /// Pieces of a stove's section in millimetres, x to the right, y upwards, gathered as SVG.
 class SectionDrawing {
   public:
-    SectionDrawing(const Results& results, std::size_t step) : results_(results), step_(step) {}
+    SectionDrawing(const Results& results, const Moment& moment)
+        : results_(results), moment_(moment) {}
 
     /// What no column paints: iron, brick, the load.
     void plain(double x0, double y0, double x1, double y1, std::string_view name);
@@ -36,7 +38,7 @@ class SectionDrawing {
     void reach(double x, double y);
 
     const Results& results_;
-    std::size_t step_;
+    Moment moment_;
     const Column* column_ = nullptr;
     std::string svg_;
     double least_x_ = 1e9, most_x_ = -1e9, least_y_ = 1e9, most_y_ = -1e9;

@@ -29,10 +29,10 @@ std::vector<ChartPoint> corners_of(const CutShape& shape) {
 /// Paints the cut stove block by block, in millimetres.
 class Section {
   public:
-    Section(const Stove& stove, const Results& results, std::size_t step)
+    Section(const Stove& stove, const Results& results, const Moment& moment)
         : stove_(stove),
           results_(results),
-          drawing_(results, step),
+          drawing_(results, moment),
           axis_(mm(riser_axis(stove))),
           bore_(mm(riser_half_along(stove.riser, 0))),
           skin_(mm(riser_half_along(stove.riser, thickness(stove.riser.lining)))) {
@@ -286,8 +286,8 @@ class Section {
 
 }  // namespace
 
-PaintedSection paint_section(const Stove& stove, const Results& results, std::size_t step) {
-    const Section section(stove, results, step);
+PaintedSection paint_section(const Stove& stove, const Results& results, const Moment& moment) {
+    const Section section(stove, results, moment);
     return {section.drawing(), section.stove_right(), section.stove_top(), section.stove_foot()};
 }
 

@@ -12,6 +12,6 @@ struct PaintedSection {
     double stove_right = 0, stove_top = 0, stove_foot = 0;  // without the flue
 };
 
-PaintedSection paint_section(const Stove& stove, const Results& results, std::size_t step);
+PaintedSection paint_section(const Stove& stove, const Results& results, const Moment& moment);
 
 }  // namespace drawwell

@@ -70,10 +70,9 @@ std::string view_box(double x0, double y0, double x1, double y1) {
 
 }  // namespace
 
-std::string section_picture(const Stove& stove, const Results& results, std::size_t step,
+std::string section_picture(const Stove& stove, const Results& results, const Moment& moment,
                             const std::string& id) {
-    if (step >= results.time.size()) return "";
-    const PaintedSection section = paint_section(stove, results, step);
+    const PaintedSection section = paint_section(stove, results, moment);
     const SectionDrawing& all = section.drawing;
     if (all.most_x() <= all.least_x()) return "";
 

@@ -7,7 +7,7 @@
 
 #include "cli/report/shown_unit.h"
 #include "cli/report/svg_text.h"
-#include "cli/report/web/kept_rows.h"
+#include "cli/report/web/figure_rows.h"
 #include "cli/report/web/likely_bar.h"
 
 namespace drawwell {
@@ -24,9 +24,7 @@ const PagePanel* panel_of(const PageRun& run, std::string_view id) {
 void add_lines(std::vector<FigureLine>& lines, std::vector<std::string>& labels, const PageRun& run,
                const PagePanel& panel, bool dashed) {
     const std::vector<double>& time = run.burn.results.time;
-    std::vector<std::span<const double>> views;
-    for (const ShownSeries& series : panel.shown.series) views.emplace_back(series.values);
-    const std::vector<std::size_t> rows = kept_rows(views, time.size(), still_rows);
+    const std::vector<std::size_t> rows = figure_rows(run, panel, still_rows);
     for (const ShownSeries& series : panel.shown.series) {
         auto at = std::find(labels.begin(), labels.end(), series.label);
         const bool known = at != labels.end();

@@ -7,6 +7,7 @@
 #include "cli/read/keys.h"
 #include "cli/read/raw_value.h"
 #include "cli/read/read_stove.h"
+#include "cli/report/run_record.h"
 #include "models/uncertain_inputs.h"
 #include "solver/errors.h"
 
@@ -121,7 +122,7 @@ class StoveWriter {
     }
 
     MatchedStove finish(const std::string& log) {
-        std::string head = fmt::format("# Matched to {} by drawwell fit", log);
+        std::string head = fmt::format("# Matched to {} by drawwell fit", told_name(log));
         if (!out_.set.empty()) head += fmt::format("; set: {}", fmt::join(out_.set, ", "));
         head += ".\n";
         for (const std::string& each : out_.unset)

@@ -125,8 +125,11 @@ TEST_SUITE("cli/report/web/report_page") {
         CHECK(run["section"]["c"].size() == section_columns().size());
         for (const auto& moments : run["section"]["c"])
             CHECK(moments.size() == run["section"]["t"].size());
-        const double hottest = run["panels"]["path"]["t"].back();
-        CHECK(hottest == doctest::Approx(12));
+        const double last = run["panels"]["path"]["t"].back();
+        CHECK(last == doctest::Approx(12));
+        const double moment = data["moment"];
+        CHECK(moment > 0);
+        CHECK(moment <= 12);
     }
 
     TEST_CASE("several burns stand beside each other, with what changed") {
@@ -212,7 +215,9 @@ TEST_SUITE("cli/report/web/report_page") {
             run_program(folder, " burn $sources/data/stoves/" + stove +
                                     ".toml --for 2min --quiet -o a.h5 " + more);
             const PageRun run = page_run(read_result(folder / "a.h5"), "a");
-            return section_picture(run.stove, run.burn.results, run.hottest, "stove");
+            const auto at = moment_at(run.burn.results.time, shown_moment({&run, 1}));
+            REQUIRE(at);
+            return section_picture(run.stove, run.burn.results, *at, "stove");
         };
         const std::string bell = section_of("workshop-bell");
         CHECK(contains(bell, "<title>bell, "));
