@@ -4,6 +4,7 @@
 #include <type_traits>
 
 #include "cli/report/fitting_text.h"
+#include "cli/report/schema_versions.h"
 #include "cli/report/stretched_text.h"
 #include "cli/report/summary_entries.h"
 
@@ -65,6 +66,7 @@ std::string json_summary(const Summary& summary, const RunRecord& record,
     else
         json["started_from"] = record.started_from;
     json["complete"] = record.complete;
+    json["schema_version"] = json_schema_version;
     json["program_version"] = DRAWWELL_VERSION;
     if (result_file.empty())
         json["result_file"] = nullptr;

@@ -8,6 +8,7 @@
 #include <type_traits>
 
 #include "cli/report/file_kind.h"
+#include "cli/report/schema_versions.h"
 #include "cli/study/answer_names.h"
 #include "cli/study/answers_json.h"
 
@@ -79,6 +80,8 @@ std::string compare_json(const Study& study, const std::vector<Row>& rows) {
     }
     Json whole;
     whole["rows"] = std::move(all);
+    whole["schema_version"] = json_schema_version;
+    whole["program_version"] = DRAWWELL_VERSION;
     return whole.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 

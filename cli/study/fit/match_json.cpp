@@ -1,6 +1,7 @@
 #include <cmath>
 #include <nlohmann/json.hpp>
 
+#include "cli/report/schema_versions.h"
 #include "cli/study/fit/match_page.h"
 
 namespace drawwell {
@@ -62,6 +63,8 @@ std::string match_json(const Match& match, const std::string& log) {
                                 {"from", each.from},
                                 {"to", each.to}});
     json["hardly_moves_the_log"] = match.rest;
+    json["schema_version"] = json_schema_version;
+    json["program_version"] = DRAWWELL_VERSION;
     return json.dump(2) + "\n";
 }
 
