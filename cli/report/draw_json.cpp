@@ -5,6 +5,7 @@
 
 #include "cli/report/draw_answers.h"
 #include "cli/report/json_text.h"
+#include "cli/report/schema_versions.h"
 
 namespace drawwell {
 namespace {
@@ -98,6 +99,7 @@ std::string draw_json(const DrawStudy& study, const RunRecord& record,
     json["title"] = record.title;
     json["stove"] = record.stove_name;
     json["overrides"] = record.overrides;
+    json["schema_version"] = json_schema_version;
     json["program_version"] = DRAWWELL_VERSION;
     json["figure"] = figure.empty() ? Json(nullptr) : Json(figure.string());
     // Bytes that are not UTF-8 (a file name may hold any) must not stop the answer.

@@ -5,6 +5,7 @@
 
 #include "cli/report/fitting_text.h"
 #include "cli/report/json_text.h"
+#include "cli/report/schema_versions.h"
 #include "cli/report/stretched_text.h"
 #include "cli/report/summary_entries.h"
 
@@ -66,6 +67,7 @@ std::string json_summary(const Summary& summary, const RunRecord& record,
     else
         json["started_from"] = record.started_from;
     json["complete"] = record.complete;
+    json["schema_version"] = json_schema_version;
     json["program_version"] = DRAWWELL_VERSION;
     if (result_file.empty())
         json["result_file"] = nullptr;

@@ -6,9 +6,8 @@
 #include <vector>
 
 #include "cli/report/end_state_fields.h"
-#include "cli/report/file_kind.h"
-#include "cli/report/pending_file.h"
-#include "cli/report/write_hdf5.h"
+#include "cli/report/read_result.h"
+#include "cli/report/schema_versions.h"
 #include "solver/errors.h"
 
 namespace drawwell {
@@ -58,6 +57,14 @@ std::vector<double> read_row(const H5::Group& group, const std::string& name, st
     return values;
 }
 
+std::string read_text(const H5::Group& group, const char* name) {
+    const H5::Attribute attribute = group.openAttribute(name);
+    require(attribute.getTypeClass() == H5T_STRING && attribute.getInMemDataSize() <= longest_text);
+    std::string text;
+    attribute.read(attribute.getStrType(), text);
+    return text.substr(0, text.find('\0'));
+}
+
 template <class Number>
 Number read_number(const H5::H5Object& object, const char* name, const H5::PredType& type) {
     const H5::Attribute attribute = object.openAttribute(name);
@@ -103,34 +110,40 @@ SavedState read_state(const H5::Group& group) {
 }  // namespace
 
 EndState read_end_state(const std::filesystem::path& file) {
-    require_readable(file);
+    require_result(file, "start from");
     H5::Exception::dontPrint();
-    if (kind_of_file(file) != FileKind::result)
-        throw InputError("cannot start from " + file.string() +
-                         ": it is no result of drawwell burn, or is damaged");
+    const std::string refused = "cannot start from " + file.string();
     try {
         const H5::H5File hdf5(file.string(), H5F_ACC_RDONLY);
         const H5::Group root = hdf5.openGroup("/");
         const int version = read_number<int>(root, "schema_version", H5::PredType::NATIVE_INT);
-        if (version != result_schema_version)
-            throw InputError("cannot start from " + file.string() + ": its layout is version " +
-                             std::to_string(version) + ", this program's is " +
-                             std::to_string(result_schema_version) + "; burn it again");
+        const std::string program = read_text(root, "program_version");
+        if (version > result_schema_version)
+            throw InputError(later_layout(refused, version, program));
         if (!hdf5.nameExists("end_state"))
-            throw InputError("cannot start from " + file.string() +
+            throw InputError(refused +
                              ": an older drawwell wrote it, which did not keep the state at the "
                              "end; burn it again");
+        const H5::Group state = hdf5.openGroup("end_state");
+        // The first results kept a state without saying of which version.
+        const int model = state.attrExists("model_version")
+                              ? read_number<int>(state, "model_version", H5::PredType::NATIVE_INT)
+                              : 1;
+        if (model != model_version)
+            throw InputError(refused + ": drawwell " + program +
+                             " wrote it, whose walls, wood and keys are of model version " +
+                             std::to_string(model) + ", and this program's are of version " +
+                             std::to_string(model_version) +
+                             "; burn it again with this program, then start from that");
         EndState end;
         end.complete = read_number<int>(root, "complete", H5::PredType::NATIVE_INT) != 0;
-        const H5::Attribute created = root.openAttribute("created");
-        require(created.getInMemDataSize() <= longest_text);
-        created.read(created.getStrType(), end.created);
-        end.state = read_state(hdf5.openGroup("end_state"));
+        end.created = read_text(root, "created");
+        end.state = read_state(state);
         return end;
     } catch (const H5::Exception&) {
     } catch (const Damaged&) {
     }
-    throw InputError("cannot start from " + file.string() + ": it is damaged; burn it again");
+    throw InputError(refused + ": it is damaged; burn it again");
 }
 
 }  // namespace drawwell

@@ -15,7 +15,7 @@ struct EndState {
 };
 
 /// Reads it from a result file. FileError: the file cannot be read. InputError: it is no result of
-/// this program, of another schema version, without an end state, or damaged.
+/// this program, of a later layout or of another model version, without an end state, or damaged.
 EndState read_end_state(const std::filesystem::path& file);
 
 }  // namespace drawwell

@@ -178,20 +178,33 @@ RunRecord read_record(const H5::Group& root) {
 
 }  // namespace
 
-BurnResult read_result(const std::filesystem::path& file) {
+void require_result(const std::filesystem::path& file, std::string_view what_for) {
     require_readable(file);
+    const FileKind kind = kind_of_file(file);
+    if (kind == FileKind::result) return;
+    throw InputError("cannot " + std::string(what_for) + " " + file.string() + ": it is " +
+                     (kind == FileKind::other
+                          ? std::string("no result of drawwell burn, or is damaged")
+                          : std::string(kind_in_words(kind)) + ", and no result of drawwell burn"));
+}
+
+std::string later_layout(const std::string& what, int version, const std::string& program) {
+    return what + ": drawwell " + program + " wrote it in a layout of version " +
+           std::to_string(version) + ", and this program knows none after " +
+           std::to_string(result_schema_version) + "; use that drawwell, or a later one";
+}
+
+BurnResult read_result(const std::filesystem::path& file) {
+    require_result(file, "show");
     H5::Exception::dontPrint();
-    if (kind_of_file(file) != FileKind::result)
-        throw InputError("cannot show " + file.string() +
-                         ": it is no result of drawwell burn, or is damaged");
     try {
         const H5::H5File hdf5(file.string(), H5F_ACC_RDONLY);
         const H5::Group root = hdf5.openGroup("/");
         const int version = static_cast<int>(number_of(root, "schema_version"));
-        if (version != result_schema_version)
-            throw InputError("cannot show " + file.string() + ": its layout is version " +
-                             std::to_string(version) + ", this program's is " +
-                             std::to_string(result_schema_version) + "; burn it again");
+        require(version >= 1);
+        if (version > result_schema_version)
+            throw InputError(later_layout("cannot show " + file.string(), version,
+                                          text_of(root, "program_version")));
         BurnResult result;
         result.results = read_columns(hdf5);
         result.record = read_record(root);

@@ -2,6 +2,7 @@
 
 #include <filesystem>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "cli/report/likely_ranges.h"
@@ -21,8 +22,15 @@ struct BurnResult {
     LikelyRanges likely;
 };
 
-/// Reads what `write_hdf5` wrote. FileError: the file cannot be read. InputError: it is no result
-/// of this program, of another schema version, or damaged.
+/// Reads what `write_hdf5` wrote, also that of any older drawwell. FileError: the file cannot be
+/// read. InputError: it is no result of this program, of a later schema version, or damaged.
 BurnResult read_result(const std::filesystem::path& file);
+
+/// FileError: the file cannot be read. InputError: it is no result of a burn; the message says that
+/// it cannot be used `what_for` ("show").
+void require_result(const std::filesystem::path& file, std::string_view what_for);
+
+/// A message on a result in a layout that came after this program; `what` begins it.
+std::string later_layout(const std::string& what, int version, const std::string& program);
 
 }  // namespace drawwell

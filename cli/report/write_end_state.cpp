@@ -8,6 +8,7 @@
 
 #include "cli/report/end_state_fields.h"
 #include "cli/report/hdf5_objects.h"
+#include "cli/report/schema_versions.h"
 
 namespace drawwell {
 namespace {
@@ -59,6 +60,7 @@ auto each(const std::vector<Row>& rows, Get get) {
 
 void write_end_state(H5::H5File& file, const SavedState& state) {
     H5::Group group = create_group(file, "end_state");
+    write_attribute(group, "model_version", model_version);
     write_attribute(group, "time_s", state.time);
     const auto name = [](const auto& pair) { return pair.first; };
     const auto value = [](const auto& pair) { return pair.second; };

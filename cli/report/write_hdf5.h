@@ -4,14 +4,12 @@
 
 #include "cli/report/likely_ranges.h"
 #include "cli/report/run_record.h"
+#include "cli/report/schema_versions.h"
 #include "models/saved_state.h"
 #include "models/summary.h"
 #include "solver/results.h"
 
 namespace drawwell {
-
-/// Version of the layout of result files; raised when a reader would have to change.
-inline constexpr int result_schema_version = 1;
 
 /// Writes a burn as HDF5: a data set per column over `time` and its axis (both dimension scales),
 /// in SI and kelvin with `units` and `long_name`; the answers as attributes of the group `summary`

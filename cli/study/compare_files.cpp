@@ -11,6 +11,7 @@
 #include "cli/report/file_kind.h"
 #include "cli/report/json_text.h"
 #include "cli/report/run_record.h"
+#include "cli/report/schema_versions.h"
 #include "cli/study/answer_names.h"
 #include "cli/study/answers_json.h"
 
@@ -75,6 +76,8 @@ std::string compare_json(const Study& study, const std::vector<Row>& rows) {
     }
     Json whole;
     whole["rows"] = std::move(all);
+    whole["schema_version"] = json_schema_version;
+    whole["program_version"] = DRAWWELL_VERSION;
     return json_text(whole);
 }
 

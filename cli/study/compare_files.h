@@ -12,8 +12,8 @@ namespace drawwell {
 /// why it failed, every answer, the mark of a table. What never happened is empty.
 std::string compare_csv(const Study& study, const std::vector<Row>& rows);
 
-/// The same as JSON: `{"rows": [{"stove", "settings", "error", "answers"}]}`; null: it never
-/// happened.
+/// The same as JSON: `{"rows": [{"stove", "settings", "error", "answers"}],
+/// "schema_version", "program_version"}`; null: it never happened.
 std::string compare_json(const Study& study, const std::vector<Row>& rows);
 
 /// The same as HDF5: a data set per answer over `row` (NaN: never happened; yes is 1, words are

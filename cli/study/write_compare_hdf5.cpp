@@ -9,6 +9,7 @@
 #include "cli/report/hdf5_objects.h"
 #include "cli/report/pending_file.h"
 #include "cli/report/run_record.h"
+#include "cli/report/schema_versions.h"
 #include "cli/study/answer_names.h"
 #include "cli/study/compare_files.h"
 
@@ -130,6 +131,7 @@ void write_compare_hdf5(const std::filesystem::path& file, const Study& study,
         write_attribute(root, "program", std::string(program_mark));
         write_attribute(root, "content", std::string(comparison_mark));
         write_attribute(root, "program_version", std::string(DRAWWELL_VERSION));
+        write_attribute(root, "schema_version", comparison_schema_version);
         root.close();
         out.write_to(file);
     } catch (const H5::Exception& error) {

@@ -167,8 +167,8 @@ TEST_SUITE("cli/main") {
         CHECK(kind_of_file(folder / result) == FileKind::result);
         CHECK(run_program(folder, " compare " + file + few + "--vary riser.top=600mm,650mm --csv")
                   .code == 0);
-        CHECK(run_program(folder,
-                          " compare " + file + few + "--vary riser.top=600mm,650mm -o z" + result.substr(1))
+        CHECK(run_program(folder, " compare " + file + few + "--vary riser.top=600mm,650mm -o z" +
+                                      result.substr(1))
                   .code == 0);
         CHECK(run_program(folder, " sheet " + file + " --quiet").code == 0);
         // The stove, a result with its table and page, two comparisons and a sheet.

@@ -2,6 +2,7 @@
 #include <nlohmann/json.hpp>
 
 #include "cli/report/json_text.h"
+#include "cli/report/schema_versions.h"
 #include "cli/study/fit/match_page.h"
 
 namespace drawwell {
@@ -63,6 +64,8 @@ std::string match_json(const Match& match, const std::string& log) {
                                 {"from", each.from},
                                 {"to", each.to}});
     json["hardly_moves_the_log"] = match.rest;
+    json["schema_version"] = json_schema_version;
+    json["program_version"] = DRAWWELL_VERSION;
     return json_text(json);
 }
 

@@ -32,7 +32,7 @@ TEST_SUITE("cli/report/choose_columns") {
         CHECK(rim.columns[0].values == std::vector<double>{281, 361, 441});
         CHECK(rim.columns[1].values == std::vector<double>{280, 380, 480});
         CHECK(csv_text(rim).starts_with(
-            "time_s,plate_temperature_c[0.15m],plate_temperature_c[0.05m]\n"));
+            "time_s,plate_temperature_c[0.15m],plate_temperature_c[0.05m],"));
     }
 
     TEST_CASE("rows are thinned to those computed, the last among them") {

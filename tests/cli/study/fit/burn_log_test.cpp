@@ -106,7 +106,7 @@ TEST_SUITE("cli/study/fit/burn_log") {
         CHECK(contains(refusal(text), "5 more like these"));
     }
 
-    TEST_CASE("a typeset minus is one") {
+    TEST_CASE("a typeset minus in a log is one") {
         const BurnLog log = read_log("time_s,a\n0,\u22122.5\n1,3\n", "b");
         CHECK(log_values(log, 1, "Pa", Quantity::pressure)[0] == -2.5);
     }
