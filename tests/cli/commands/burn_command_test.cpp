@@ -7,6 +7,7 @@
 
 #include "cli/report/file_kind.h"
 #include "cli/report/read_result.h"
+#include "cli/report/schema_versions.h"
 #include "tests/cli/run_program.h"
 
 using namespace drawwell;
@@ -43,6 +44,7 @@ TEST_SUITE("cli/commands/burn") {
         const auto json = nlohmann::json::parse(run.out);
         CHECK(json["result_file"] == "other.h5");
         CHECK(json["overrides"] == nlohmann::json{"burn.duration=5min"});
+        CHECK(json["schema_version"] == json_schema_version);
         CHECK(json["steps"].get<int>() > 0);
         CHECK(kind_of_file(folder / "other.h5") == FileKind::result);
     }

@@ -6,6 +6,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include "cli/report/schema_versions.h"
 #include "tests/cli/run_program.h"
 
 using namespace drawwell;
@@ -55,6 +56,7 @@ TEST_SUITE("cli/commands/compare") {
                          four = run_program(folder, three + "--json --threads 4");
         REQUIRE(nlohmann::json::accept(one.out));
         CHECK(one.out == four.out);
+        CHECK(nlohmann::json::parse(one.out)["schema_version"] == json_schema_version);
         const auto rows = nlohmann::json::parse(one.out)["rows"];
         REQUIRE(rows.size() == 4);
         const ProgramRun alone = run_program(

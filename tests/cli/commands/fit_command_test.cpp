@@ -5,6 +5,7 @@
 #include <nlohmann/json.hpp>
 #include <sstream>
 
+#include "cli/report/schema_versions.h"
 #include "tests/cli/read/small_stove.h"
 #include "tests/cli/run_program.h"
 
@@ -87,6 +88,7 @@ TEST_SUITE("cli/commands/fit") {
         const ProgramRun one = logged.fit("--json --threads 1"), two = logged.fit("--json");
         REQUIRE(nlohmann::json::accept(one.out));
         CHECK(one.out == two.out);
+        CHECK(nlohmann::json::parse(one.out)["schema_version"] == json_schema_version);
         const auto input = nlohmann::json::parse(one.out)["inputs"][0];
         CHECK(input["name"] == "day.wood_moisture");
         CHECK(input["low"] < input["estimate"]);

@@ -4,6 +4,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include "cli/report/schema_versions.h"
 #include "tests/cli/report/sample_draw.h"
 
 using namespace drawwell;
@@ -15,6 +16,7 @@ TEST_SUITE("cli/report/draw_json") {
         record.overrides = {"riser.top=700 mm"};
         const DrawStudy study = sample_draw();
         const auto json = nlohmann::json::parse(draw_json(study, record, "test-draw.svg"));
+        CHECK(json["schema_version"] == json_schema_version);
         CHECK(json["time_s"] == 3600);
         CHECK(json["flow_kg_s"] == study.flow);
         CHECK(json["short_push_pa"] == study.held.fold->pressure);
