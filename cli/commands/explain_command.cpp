@@ -121,6 +121,10 @@ void explain(const ExplainOptions& options, const Study& study, const Library& l
         tell_ranking(influences, base, headline, false, options.rows, page, told);
         tell_ranking(influences, base, headline, true, options.rows, page, told);
     }
+    std::vector<std::string> asked;
+    for (const Headline& headline : answers) asked.emplace_back(headline.answer);
+    const std::string without = unanswered(asked, base.answers);
+    if (!without.empty()) page.paragraph(without);
     if (!told.empty()) page.heading("What they are");
     for (const std::string& input : told) page.point(input + ": " + input_in_words(input));
     std::cout << page.text();
@@ -163,7 +167,7 @@ void cure(const ExplainOptions& options, const Study& study, const Library& libr
     if (rows[0].error.empty() && margin(cured, rows[0].answers) >= 0)
         page.paragraph("The stove as filed does not have it.");
     for (std::size_t i = 0; i < remedies.size(); ++i) tell(remedies[i].what, rows[i + 1]);
-    const std::string without = unanswered({cured}, rows[0].answers);
+    const std::string without = unanswered({cured.answer}, rows[0].answers);
     if (rows[0].error.empty() && !without.empty()) page.paragraph(without);
     page.paragraph(
         "Each was tried by a run with all else as filed. What is cheapest is our guess; "

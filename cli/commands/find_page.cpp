@@ -24,11 +24,13 @@ void tell_answers(const Row& row, UnitSystem units, Page& page) {
     }
 }
 
-void tell_unanswered(std::vector<Condition> where, const std::optional<Condition>& target,
+void tell_unanswered(const std::vector<Condition>& where, const std::optional<Condition>& target,
                      const Row& row, Page& page) {
-    if (target) where.push_back(*target);
-    const std::string text = unanswered(where, row.answers);
-    if (!text.empty()) page.paragraph(text);
+    std::vector<std::string> asked;
+    for (const Condition& condition : where) asked.push_back(condition.answer);
+    if (target) asked.push_back(target->answer);
+    const std::string text = unanswered(asked, row.answers);
+    if (!text.empty()) page.paragraph(text + " A condition on it counts as not fulfilled.");
 }
 
 void tell_shifts(const std::string& what,

@@ -15,7 +15,7 @@ namespace drawwell {
 void tell_answers(const Row& row, UnitSystem units, Page& page);
 
 /// Which of the conditions, or the target, that row has no answer to.
-void tell_unanswered(std::vector<Condition> where, const std::optional<Condition>& target,
+void tell_unanswered(const std::vector<Condition>& where, const std::optional<Condition>& target,
                      const Row& row, Page& page);
 
 /// How far `what` (`It`, an answer) moves with the three inputs that move it most; `shifts` sorted

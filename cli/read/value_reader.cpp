@@ -99,9 +99,8 @@ BuildUp ValueReader::item_layers(const RawValue& raw) const {
 std::string ValueReader::text(const RawValue& raw, std::string_view what) const {
     if (raw.form != RawValue::Form::text)
         throw InputError(fmt::format("here stands {} in quotes", what));
-    if (const std::size_t at = first_unseen(raw.text); at != std::string::npos)
-        throw InputError(fmt::format("a text can't hold {}, which is not shown but obeyed",
-                                     visible(raw.text.substr(at, 1))));
+    if (const std::string unseen = unseen_in(raw.text); !unseen.empty())
+        throw InputError(fmt::format("a text can't hold the control character {}", unseen));
     return raw.text;
 }
 

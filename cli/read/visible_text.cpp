@@ -47,6 +47,13 @@ std::size_t first_unseen(std::string_view text) {
     return std::string_view::npos;
 }
 
+std::string unseen_in(std::string_view text) {
+    const std::size_t at = first_unseen(text);
+    if (at == std::string_view::npos) return "";
+    const std::size_t length = front_letter(text.substr(at)).length;
+    return visible(text.substr(at, std::max<std::size_t>(length, 1)));
+}
+
 std::string visible(std::string_view text) {
     std::string shown;
     while (!text.empty()) {

@@ -11,6 +11,9 @@ namespace drawwell {
 /// of reading, a byte that is no UTF-8. npos: there is none.
 std::size_t first_unseen(std::string_view text);
 
+/// The first of those letters as \xNN, byte by byte; empty: there is none.
+std::string unseen_in(std::string_view text);
+
 /// The text with all of those shown as \xNN, byte by byte: what may be printed of any name or value
 /// that somebody gave.
 std::string visible(std::string_view text);

@@ -70,18 +70,16 @@ bool all_hold(const std::vector<Condition>& conditions, const Answers& answers) 
                        [&](const Condition& condition) { return margin(condition, answers) >= 0; });
 }
 
-std::string unanswered(const std::vector<Condition>& conditions, const Answers& answers) {
+std::string unanswered(const std::vector<std::string>& asked, const Answers& answers) {
     std::vector<std::string> names;
-    for (const Condition& condition : conditions)
-        if (!answers.number(condition.answer) &&
-            std::find(names.begin(), names.end(), condition.answer) == names.end())
-            names.push_back(condition.answer);
+    for (const std::string& name : asked)
+        if (!answers.number(name) && std::find(names.begin(), names.end(), name) == names.end())
+            names.push_back(name);
     if (names.empty()) return "";
-    return fmt::format(
-        "No answer, which counts as not fulfilled: {} ({}).", fmt::join(names, ", "),
-        answers.number("draws")
-            ? "it never happened, or the stove has no such part"
-            : "the burn is too short to judge the draw, or what is asked for never happened");
+    return fmt::format("No answer to {}: {}.", fmt::join(names, ", "),
+                       answers.number("draws")
+                           ? "it never happened, or the stove has no such part"
+                           : "the burn is too short to judge the draw, or it never happened");
 }
 
 }  // namespace drawwell

@@ -29,8 +29,7 @@ double relative_margin(const Condition& condition, const Answers& answers);
 /// Whether all hold.
 bool all_hold(const std::vector<Condition>& conditions, const Answers& answers);
 
-/// In words, which of the conditions count as not fulfilled because the burn gave no such answer,
-/// and why it did not; empty: it gave them all.
-std::string unanswered(const std::vector<Condition>& conditions, const Answers& answers);
+/// In words, which of these a burn gave no answer to, and why it did not; empty: it answered all.
+std::string unanswered(const std::vector<std::string>& asked, const Answers& answers);
 
 }  // namespace drawwell

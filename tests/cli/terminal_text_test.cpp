@@ -49,7 +49,7 @@ TEST_SUITE("cli/terminal_text") {
             const ProgramRun run = run_program(folder, "burn pipe.toml");
             CHECK(run.code == 2);
             CHECK(contains(run.err, "pipe.toml:1:1: title = "));
-            CHECK(contains(run.err, "a text can't hold \\x"));
+            CHECK(contains(run.err, "a text can't hold the control character \\x"));
             CHECK(std::count(run.err.begin(), run.err.end(), '\n') == 1);
             CHECK(harmless(run));
         }

@@ -299,8 +299,9 @@ std::vector<double> log_values(const BurnLog& log, std::size_t column, std::stri
     return values;
 }
 
-double parse_log_time(std::string_view text) {
-    text = trimmed(text);
+double parse_log_time(std::string_view typed) {
+    const std::string plain = with_plain_minus(typed);
+    const std::string_view text = trimmed(plain);
     return text.find(':') == std::string_view::npos ? parse_quantity(text, Quantity::time)
                                                     : clock_seconds(text);
 }

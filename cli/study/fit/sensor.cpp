@@ -206,6 +206,8 @@ std::vector<LoggedSensor> sensors_of(const BurnLog& log, const SensorWishes& wis
         const std::size_t bracket = std::min(target.find('['), target.size());
         try {
             sensors[at] = usual_sensor(target.substr(0, bracket), target.substr(bracket));
+            if (!units[at].empty())  // told once here, not with each reading
+                parse_quantity("0 " + units[at], sensors[at]->quantity);
         } catch (const InputError& error) {
             throw InputError(option + ": " + error.what());
         }

@@ -4,6 +4,7 @@
 
 #include <H5Cpp.h>
 
+#include <algorithm>
 #include <nlohmann/json.hpp>
 
 #include "cli/report/schema_versions.h"
@@ -209,5 +210,38 @@ TEST_SUITE("cli/commands/compare") {
                            .err,
                        "no finite figure"));
         CHECK(contains(run_program(folder, stove + "--vary riser.tup=1m,2m").err, "riser.top"));
+    }
+
+    TEST_CASE("what can never be right is refused once, before anything is burned") {
+        const ScratchFolder folder;
+        put(folder / "pipe.toml",
+            "[riser]\nbore = \"100 mm\"\ntop = \"1 m\"\n[heat]\npower = \"2 kW\"\n");
+        const auto refused = [&](const std::string& arguments) {
+            const ProgramRun run = run_program(folder, "compare pipe.toml --for 1min " + arguments);
+            CHECK(run.code == 2);
+            CHECK(run.out == "");
+            CHECK(std::count(run.err.begin(), run.err.end(), '\n') == 1);
+            return run.err;
+        };
+        const std::string vary = "--vary riser.top=1m:2m:500mm ";
+        CHECK(contains(refused(vary + "--vary riser.top=1m,2m"), "riser.top is varied already"));
+        CHECK(contains(refused(vary + "--follow 'riser.bore = riser.top * (0.1'"), "--follow"));
+        CHECK(contains(refused(vary + "--follow 'riser.bore = riser.top / 10 + 3'"),
+                       "without its unit"));
+        CHECK(contains(refused(vary + "--follow 'riser.bore = plate.underside / 8'"),
+                       "no figure plate.underside"));
+        CHECK(contains(refused(vary + "--follow 'riser.top = 1m'"), "varied as well"));
+        CHECK(contains(refused(vary + "--show smoke_bak_s"), "did you mean \"smoke_back_s\""));
+        CHECK(contains(refused(vary + "--sort draw_limit"), "in words"));
+        CHECK(contains(refused(vary + "--show pot.kettle/steam_kg"), "no pot"));
+        CHECK(contains(refused("--vary riser.top=1m,2,5m"), "decimal point"));
+        CHECK(contains(refused("--vary load.main.pieces=1:3:0.5"), "whole numbers"));
+        const ProgramRun run = run_program(
+            folder, "compare pipe.toml --for 1min --vary site.outdoor=-10°C:20°C:15°C --json");
+        CHECK(run.code == 0);
+        const auto rows = nlohmann::json::parse(run.out)["rows"];
+        REQUIRE(rows.size() == 4);
+        CHECK(rows[1]["settings"]["site.outdoor"] == "-10 °C");
+        CHECK(rows[1]["answers"]["draws"].is_null());
     }
 }

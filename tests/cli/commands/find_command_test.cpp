@@ -102,4 +102,49 @@ TEST_SUITE("cli/commands/find") {
         CHECK(contains(find(folder, two + "riser.top=1m:2m" + where).err, "named twice"));
         CHECK(find(folder, two + "riser.top=1m:2m" + where).code == 2);
     }
+
+    TEST_CASE("a burn too short to answer a condition does not fulfil it, and that is said") {
+        const ScratchFolder folder;
+        const ProgramRun run =
+            find(folder, "--smallest riser.top --between 1m:2m --where 'reserve_draw_min_pa >= 1'");
+        CHECK(run.code == 0);
+        CHECK(contains(run.out, "Nowhere from 1000 mm to 2000 mm"));
+        CHECK(contains(run.out, "draws                   too short"));
+        CHECK(contains(run.out, "No answer to reserve_draw_min_pa: the burn is too short"));
+    }
+
+    TEST_CASE(
+        "an answer that no stove gives is refused with the nearest before anything is burned") {
+        const ScratchFolder folder;
+        const auto refused = [&](const std::string& where) {
+            const ProgramRun run =
+                find(folder, "--smallest riser.top --between 1m:2m --where '" + where + "'");
+            CHECK(run.code == 2);
+            CHECK(run.out == "");
+            return run.err;
+        };
+        CHECK(contains(refused("smoke_bak_s = 0"), "did you mean \"smoke_back_s\""));
+        CHECK(contains(refused("pot.kettle/boils_after_s <= 600"), "the stove has no pot"));
+        put(folder / "kitchen.toml",
+            bytes_of(std::string(DRAWWELL_SOURCES) + "/data/stoves/workshop-kitchen.toml"));
+        const ProgramRun run = run_program(
+            folder,
+            "find kitchen.toml --smallest riser.top --where 'pot.kettle/boil_after_s <= 9'");
+        CHECK(run.code == 2);
+        CHECK(contains(run.err, "did you mean \"pot.kettle/boils_after_s\"?"));
+    }
+
+    TEST_CASE("the outdoor temperature is sought between two, below nothing too") {
+        const ScratchFolder folder;
+        const ProgramRun run = find(folder,
+                                    "--largest site.outdoor --between -10°C:20°C --where "
+                                    "'flue_top_max_c <= 200'");
+        CHECK(run.code == 0);
+        CHECK(contains(run.out, "site.outdoor = "));
+        CHECK(find(folder, "--largest site.outdoor --where 'flue_top_max_c <= 200'").code == 2);
+        CHECK(find(folder,
+                   "--smallest riser.top --between 1m:2m --where draws --vary "
+                   "site.outdoor=-10°C:20°C:15°C")
+                  .code == 2);
+    }
 }

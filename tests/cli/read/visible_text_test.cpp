@@ -47,4 +47,10 @@ TEST_SUITE("cli/read/visible_text") {
         CHECK(first_unseen("°\xff") == 2);
         CHECK(first_unseen("°C") == std::string_view::npos);
     }
+
+    TEST_CASE("the first of them is named whole") {
+        CHECK(unseen_in("a\xe2\x80\xae\n") == "\\xe2\\x80\\xae");
+        CHECK(unseen_in("\xff\xff") == "\\xff");
+        CHECK(unseen_in("plain") == "");
+    }
 }

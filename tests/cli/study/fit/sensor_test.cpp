@@ -70,6 +70,7 @@ TEST_SUITE("cli/study/fit/sensor") {
         refuses({.maps = {"TC1"}}, "--map TC1: write");
         refuses({.maps = {"remarks=flue_draft"}}, "burn.csv:2: column \"remarks\": \"lit\"");
         refuses({.maps = {"TC1=heat_release"}}, "--noise 'TC1=...'");
+        refuses({.maps = {"TC1=plate_temperature in °G"}}, "--map TC1=plate_temperature in °G: un");
         refuses({.maps = {"TC1=flue_draft", "TC1=feed_suction"}}, "mapped already");
         refuses({.beads = {"TC1=1mm"}}, "map the column TC1 first");
         refuses({.maps = {"TC1=plate_temperature"}, .beads = {"TC1=1mm"}}, "no temperature of gas");
