@@ -5,6 +5,7 @@
 
 #include <algorithm>
 
+#include "cli/read/beyond_ascii.h"
 #include "solver/errors.h"
 
 namespace drawwell {
@@ -58,6 +59,9 @@ void take_apart(const toml::table& table, const std::string& prefix, RawFile& fi
     }
 }
 
+constexpr const char* unquoted =
+    "a letter or sign beyond a to z stands outside quotes; put the name or value in quotes";
+
 template <class Part>
 void sort_by_line(std::vector<Part>& parts) {
     std::stable_sort(parts.begin(), parts.end(), [](const Part& a, const Part& b) {
@@ -82,6 +86,9 @@ RawValue raw_text(std::string_view text) {
 }  // namespace
 
 RawFile parse_raw(std::string_view text, std::string_view file_name) {
+    if (const auto place = beyond_ascii_unquoted(text))
+        throw InputError(
+            fmt::format("{}:{}:{}: {}", file_name, place->line, place->column, unquoted));
     try {
         const toml::table table = toml::parse(text, file_name);
         RawFile file;
@@ -99,6 +106,7 @@ RawFile parse_raw(std::string_view text, std::string_view file_name) {
 RawValue parse_raw_override(std::string_view text, bool is_list) {
     text = trimmed(text);
     if (text.starts_with('[')) {
+        if (beyond_ascii_unquoted(text)) throw InputError(unquoted);
         try {
             const toml::table table = toml::parse(fmt::format("value = {}", text));
             RawValue raw = raw_of(*table.get("value"));
