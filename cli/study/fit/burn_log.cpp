@@ -8,6 +8,7 @@
 #include <charconv>
 #include <cmath>
 #include <limits>
+#include <set>
 #include <utility>
 
 #include "cli/read/number_text.h"
@@ -145,10 +146,12 @@ class LogReader {
     void take_head(std::string_view line, std::size_t number) {
         for (const char each : {',', '\t', ';'})
             if (line.find(each) != std::string_view::npos) separator_ = each;
+        std::set<std::string, std::less<>> names;
         for (const std::string_view cell : cells_of(line, separator_)) {
-            if (log_.find(cell) < log_.headers.size())
+            if (names.contains(cell))
                 add(number, fmt::format("the column \"{}\" stands here twice", cell));
-            log_.headers.push_back(parse_header(cell));
+            const LogHeader& header = log_.headers.emplace_back(parse_header(cell));
+            names.insert({header.whole, header.name + header.cell});
         }
         log_.cells.resize(log_.headers.size());
         for (std::size_t i = log_.headers.size(); i-- > 0;)
