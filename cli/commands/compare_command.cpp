@@ -48,7 +48,7 @@ std::vector<Variant> variants_of(const CompareOptions& options) {
 
 /// Where a comparison is written.
 struct Targets {
-    fs::path result;
+    fs::path result, journal;
     std::optional<fs::path> csv;
 };
 
@@ -67,13 +67,17 @@ std::vector<Input> all_inputs(const CompareOptions& options, const Study& study)
 
 Targets find_targets(const CompareOptions& options, const Study& study) {
     Targets targets{
-        result_target(options.output, options.files.front(), "-compare.h5", "compare.h5"), {}};
+        result_target(options.output, options.files.front(), "-compare.h5", "compare.h5"), {}, {}};
     std::vector<Output> outputs;
     if (options.hdf5) outputs.push_back({"-o", targets.result, FileKind::comparison});
     if (options.csv) {
         targets.csv = table_target(options.csv_file, targets.result);
         outputs.push_back({"--csv", *targets.csv, FileKind::compare_table});
     }
+    // Beside what the user wants written, since perhaps nothing else can be.
+    targets.journal =
+        journal_file(!options.hdf5 && !options.csv_file.empty() ? *targets.csv : targets.result);
+    outputs.push_back({"the journal of its rows", targets.journal, FileKind::journal});
     check_outputs(outputs, all_inputs(options, study), options.study.force);
     return targets;
 }
@@ -83,13 +87,6 @@ void check_series(const CompareOptions& options) {
     if (!options.hdf5) throw InputError("--series needs -o FILE: they stand in the HDF5 file");
     if (options.days > 0)
         throw InputError("--series and --likely: medians of days have no series of their own");
-}
-
-/// Beside what the user wants written, since perhaps nothing else can be.
-std::unique_ptr<Journal> journal_beside(const Targets& targets, const CompareOptions& options) {
-    const bool named = options.hdf5 || !options.csv_file.empty();
-    return begin_journal(named && !options.hdf5 ? *targets.csv : targets.result, named,
-                         options.study);
 }
 
 void compare(const CompareOptions& options) {
@@ -113,7 +110,8 @@ void compare(const CompareOptions& options) {
     check_series(options);
     if (ranks->writer()) {
         targets = find_targets(options, study);
-        journal = journal_beside(targets, options);
+        journal = begin_journal(targets.journal, options.hdf5 || !options.csv_file.empty(),
+                                options.study);
         if (options.series)
             journal->keep_only([&](const Row& row) {
                 return !row.error.empty() || journal->has_series_of(row.identity);

@@ -57,8 +57,8 @@ class FitProgress {
 };
 
 /// Refuses, before anything is computed, what must not be written.
-void check_targets(const FitOptions& options, const Study& study) {
-    std::vector<Output> outputs;
+void check_targets(const FitOptions& options, const Study& study, const fs::path& journal) {
+    std::vector<Output> outputs{{"the journal of its burns", journal, FileKind::journal}};
     if (!options.figure.empty()) outputs.push_back({"-o", options.figure, FileKind::figure});
     if (!options.save.empty()) outputs.push_back({"--save", options.save, FileKind::stove});
     std::vector<Input> inputs = inputs_of(options.file, study.files.front(), study.sets);
@@ -83,7 +83,10 @@ Match compute(const MatchRequest& request, Journal& journal, const StudyOptions&
 void fit(const FitOptions& options) {
     Study study = begin_study({options.file}, options.study);
     study.variants = {Variant{}};
-    check_targets(options, study);
+    // Beside what the user wants written, since perhaps nothing else can be.
+    const std::string& named = options.save.empty() ? options.figure : options.save;
+    const fs::path kept = journal_file(result_target(named, options.file, "-fit.h5", "fit.h5"));
+    check_targets(options, study, kept);
     const Library library = read_library();
     check_follows_of(study, library);
     const Stove stove = stove_of(study, 0, library);
@@ -95,10 +98,7 @@ void fit(const FitOptions& options) {
         study, library, logged, {}, parse_clock_offset(options.clock), options.rest_as_filed};
     for (const std::string& text : options.inputs)
         request.inputs.push_back(parse_fit_input(text, stove, library));
-    // Beside what the user wants written, since perhaps nothing else can be.
-    const std::string& named = options.save.empty() ? options.figure : options.save;
-    const std::unique_ptr<Journal> journal = begin_journal(
-        result_target(named, options.file, "-fit.h5", "fit.h5"), !named.empty(), options.study);
+    const std::unique_ptr<Journal> journal = begin_journal(kept, !named.empty(), options.study);
     const Match match = compute(request, *journal, options.study);
 
     std::optional<MatchedStove> matched;

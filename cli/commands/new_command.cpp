@@ -3,11 +3,12 @@
 #include <fmt/format.h>
 
 #include <CLI/CLI.hpp>
-#include <filesystem>
+#include <array>
 #include <iostream>
 #include <memory>
 #include <optional>
 
+#include "cli/commands/targets.h"
 #include "cli/read/starting_stove.h"
 #include "cli/read/units.h"
 #include "cli/read/visible_text.h"
@@ -35,8 +36,7 @@ std::string run_new(const NewRequest& request) {
     stock.drum_volume = option_value(request.drum, Quantity::volume, "--drum");
     std::string text = starting_stove(stock);
     if (request.file.empty()) return text;
-    if (!request.force && std::filesystem::exists(request.file))
-        throw InputError(fmt::format("{} exists; --force replaces it", request.file));
+    check_outputs(std::array{Output{"FILE", request.file, FileKind::stove}}, {}, request.force);
     write_whole(request.file, text);
     const std::string name = visible(request.file);
     return fmt::format("{} written; next: drawwell burn {}\n", name, name);

@@ -9,8 +9,9 @@
 #include <cstdlib>
 #include <optional>
 #include <string>
-#include <system_error>
 #include <utility>
+
+#include "cli/report/pending_file.h"
 
 namespace drawwell {
 namespace {
@@ -23,18 +24,6 @@ std::optional<FileId> id_of(const fs::path& file) {
     struct stat found {};
     if (::stat(file.c_str(), &found) != 0) return {};
     return FileId{found.st_dev, found.st_ino};
-}
-
-/// Where the last name of a path leads, also if nothing is there yet.
-fs::path followed(fs::path file) {
-    constexpr int most_links = 40;  // as many as Linux follows
-    std::error_code failed;
-    for (int i = 0; i < most_links && fs::is_symlink(file, failed); ++i) {
-        const fs::path target = fs::read_symlink(file, failed);
-        if (failed) break;
-        file = file.parent_path() / target;
-    }
-    return file;
 }
 
 fs::path folder_of(const fs::path& file) {
@@ -68,7 +57,7 @@ bool takes_for_one(const fs::path& folder, const fs::path& a, const fs::path& b)
 bool same_file(const fs::path& a, const fs::path& b, const NameJudge& one_name) {
     const std::optional<FileId> there = id_of(a), here = id_of(b);
     if (there && here) return *there == *here;
-    const fs::path end_a = followed(a), end_b = followed(b);
+    const fs::path end_a = behind_links(a), end_b = behind_links(b);
     const std::string name_a = end_a.filename().string(), name_b = end_b.filename().string();
     const fs::path folder = folder_of(end_a);
     const std::optional<FileId> id = id_of(folder);

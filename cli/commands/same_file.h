@@ -15,7 +15,8 @@ using NameJudge =
                        const std::filesystem::path& b)>;
 
 /// Whether two paths lead to one file, or would once both were written: by their spelling, by
-/// symbolic or hard links, or because `one_name` holds for their names.
+/// symbolic or hard links, or because `one_name` holds for their names. FileError: links go round
+/// in a circle.
 bool same_file(const std::filesystem::path& a, const std::filesystem::path& b,
                const NameJudge& one_name = takes_for_one);
 

@@ -58,9 +58,12 @@ Study begin_study(const std::vector<std::string>& files, const StudyOptions& opt
     return study;
 }
 
-std::unique_ptr<Journal> begin_journal(const std::filesystem::path& result, bool named,
+std::filesystem::path journal_file(const std::filesystem::path& result) {
+    return with_ending(behind_links(result), ".rows.jsonl");
+}
+
+std::unique_ptr<Journal> begin_journal(const std::filesystem::path& file, bool named,
                                        const StudyOptions& options) {
-    const std::filesystem::path file = with_ending(behind_links(result), ".rows.jsonl");
     try {
         check_writable(file);
     } catch (const FileError& error) {

@@ -31,11 +31,14 @@ void add_grid_options(CLI::App& command, StudyOptions& options);
 /// FileError, InputError.
 Study begin_study(const std::vector<std::string>& files, const StudyOptions& options);
 
-/// The journal of a study whose result has that name: `kitchen-compare.h5` keeps its rows in
-/// `kitchen-compare.rows.jsonl`. If the user has not `named` the result and its folder can't be
+/// The file of the journal of a study whose result has that name: `kitchen-compare.h5` keeps its
+/// rows in `kitchen-compare.rows.jsonl`.
+std::filesystem::path journal_file(const std::filesystem::path& result);
+
+/// The journal itself. If the user has not `named` the result and its folder can't be
 /// written, a remark says that nothing is kept. InputError: an unfinished one is there, and neither
 /// --resume nor --force says what to do with it. FileError.
-std::unique_ptr<Journal> begin_journal(const std::filesystem::path& result, bool named,
+std::unique_ptr<Journal> begin_journal(const std::filesystem::path& file, bool named,
                                        const StudyOptions& options);
 
 /// Computes the rows, telling how far it is and how long it will take, on the journal. Interrupted:

@@ -74,7 +74,8 @@ void check_outputs(std::span<const Output> outputs, std::span<const Input> input
         for (const Input& input : inputs) check_input(output, input, force, one_name);
         check_input(output, {"where standard output goes", "/dev/stdout"}, force, one_name);
     }
-    for (const Output& output : outputs) check_target(output, force);
+    for (const Output& output : outputs)
+        if (output.kind != FileKind::journal) check_target(output, force);
 }
 
 fs::path result_target(const std::string& output, const std::string& stove,

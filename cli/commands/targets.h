@@ -26,7 +26,8 @@ struct Input {
 /// Refuses, before a command computes anything, all that it could not or must not write: two
 /// outputs that are one file; one that is an input or standard output (but what is of one kind with
 /// the input may replace it by force); one that exists and does not hold what is to be written
-/// there, unless forced; one that can't be written. FileError, InputError.
+/// there, unless forced; one that can't be written. Of a journal only the first two, it guards
+/// itself. FileError, InputError.
 void check_outputs(std::span<const Output> outputs, std::span<const Input> inputs, bool force,
                    const NameJudge& one_name = takes_for_one);
 

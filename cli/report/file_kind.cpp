@@ -186,6 +186,7 @@ FileKind kind_of_file(const std::filesystem::path& file) {
     if (head.starts_with("<!DOCTYPE html>")) return html_kind(head);
     if (head.starts_with("<svg ")) return svg_kind(head);
     if (head.starts_with("%PDF-")) return pdf_kind(plain);
+    if (head.starts_with(journal_mark)) return FileKind::journal;
     return table_kind(plain);
 }
 
@@ -209,6 +210,8 @@ std::string_view kind_in_words(FileKind kind) {
             return "a report page";
         case FileKind::sheet:
             return "a sheet";
+        case FileKind::journal:
+            return "a journal of rows";
         case FileKind::other:
             break;
     }

@@ -17,7 +17,8 @@ enum class FileKind {
     compare_table,  // of `compare --csv`
     figure,         // of `plot`, `draw`, `explain`, `fit` (SVG)
     page,           // of `report` (HTML)
-    sheet           // of `sheet` (HTML, SVG, PDF)
+    sheet,          // of `sheet` (HTML, SVG, PDF)
+    journal         // rows of a study that is not done, which `Journal` itself guards
 };
 
 /// What the file holds, by the mark that every file of drawwell's carries: the one judge of whether
@@ -40,6 +41,8 @@ inline constexpr std::string_view comparison_mark = "comparison";
 inline constexpr std::string_view figure_mark = "<metadata>drawn by drawwell ";
 inline constexpr std::string_view page_mark = "drawwell report ";
 inline constexpr std::string_view sheet_mark = "drawwell sheet ";
+/// Begins the first line of a journal, its version follows.
+inline constexpr std::string_view journal_mark = "{\"drawwell_rows\":";
 /// Head of the last column of every table. Readers of tables pass it over.
 inline constexpr std::string_view table_mark = "drawwell_table";
 /// What stands in that column in every row: which table it is and its version, `series 1`.

@@ -13,6 +13,8 @@ inline constexpr int result_schema_version = 1;
 inline constexpr int model_version = 1;
 /// Of the layout of a comparison's result.
 inline constexpr int comparison_schema_version = 1;
+/// Of the lines of a journal.
+inline constexpr int journal_schema_version = 1;
 /// Of the columns of a table, in the mark of its rows.
 inline constexpr int table_schema_version = 1;
 /// Of what `--json` prints, by every command.

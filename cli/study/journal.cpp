@@ -6,15 +6,19 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
+#include <algorithm>
 #include <boost/uuid/name_generator_sha1.hpp>
 #include <boost/uuid/uuid_io.hpp>
 #include <cerrno>
 #include <fstream>
 #include <nlohmann/json.hpp>
+#include <optional>
 #include <sstream>
 #include <utility>
 
+#include "cli/report/file_kind.h"
 #include "cli/report/pending_file.h"
+#include "cli/report/schema_versions.h"
 #include "cli/study/row_line.h"
 #include "cli/study/series_bytes.h"
 #include "solver/errors.h"
@@ -24,26 +28,39 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-constexpr std::string_view mark = "{\"drawwell_rows\":";
 constexpr std::string_view series_mark = "{\"series_of\":";
 
 std::string first_line() {
-    return fmt::format("{}{},\"program_version\":\"{}\"}}\n", mark, journal_schema_version,
-                       DRAWWELL_VERSION);
+    return fmt::format("{}{},\"model_version\":{},\"program_version\":\"{}\"}}\n", journal_mark,
+                       journal_schema_version, model_version, DRAWWELL_VERSION);
 }
 
-/// The version that a first line tells; 0: none, as it was before there was a mark; below: the
-/// file is not ours.
-int version_of(const std::string& line) {
-    constexpr std::size_t name = std::string_view("{\"id\":\"").size() + 36;  // of a row, a UUID
-    const std::string_view before = std::string_view(line).substr(0, name);
-    const std::string_view behind = std::string_view(line).substr(before.size());
-    if (before.starts_with("{\"id\":\"") &&
-        (behind.starts_with("\",\"answers\":") || behind.starts_with("\",\"error\":")))
-        return 0;
-    if (!line.starts_with(mark)) return -1;
+/// Whether a line is a row, with which journals began when they said no version.
+bool is_row(std::string_view line) {
+    constexpr std::string_view begin = "{\"id\":\"";
+    constexpr std::size_t name = begin.size() + 36;  // of a UUID
+    const std::string_view behind = line.substr(std::min(name, line.size()));
+    return line.starts_with(begin) &&
+           (behind.starts_with("\",\"answers\":") || behind.starts_with("\",\"error\":"));
+}
+
+/// Who began a journal with that first line, in words; empty: a drawwell whose rows agree with
+/// those of this one. None: it is not drawwell's.
+std::optional<std::string> other_author(const std::string& line) {
+    if (is_row(line)) return "an older drawwell, which noted no version,";
     const Json json = Json::parse(line, nullptr, false);
-    return json.is_object() && json.front().is_number_integer() ? json.front().get<int>() : -1;
+    if (!line.starts_with(journal_mark) || !json.is_object() || !json.front().is_number_integer())
+        return {};
+    if (line + "\n" == first_line()) return "";
+    const Json unknown = "?";
+    const auto said = [&](const char* name) {
+        const Json& value = json.contains(name) ? json[name] : unknown;
+        return value.is_string() ? value.get<std::string>() : value.dump();
+    };
+    return fmt::format(
+        "drawwell {} (model version {}, journal version {}; these are {}, {} and {})",
+        said("program_version"), said("model_version"), json.front().dump(), DRAWWELL_VERSION,
+        model_version, journal_schema_version);
 }
 
 }  // namespace
@@ -59,15 +76,16 @@ Journal::Journal(std::filesystem::path file, bool anew) : file_(std::move(file))
         std::string line(4096, '\0');  // one of somebody else may have no end
         in.read(line.data(), static_cast<std::streamsize>(line.size()));
         line.resize(static_cast<std::size_t>(in.gcount()));
-        const int version = version_of(line.substr(0, line.find('\n')));
-        if (version < 0)
+        const auto author = other_author(line.substr(0, line.find('\n')));
+        if (!author)
             throw FileError(
                 "the rows of this study would be kept as " + file_.string() +
                 ", but a file of that name is there, and is not drawwell's: move it away");
-        if (!anew && version != journal_schema_version)
-            throw FileError(file_.string() +
-                            " was left by another version of drawwell, whose rows this one can't "
-                            "go on with: begin anew with --force");
+        if (!anew && !author->empty())
+            throw InputError(fmt::format(
+                "cannot go on with {}: {} began it, whose rows need not agree with those of this "
+                "program; finish the study with that drawwell, or begin it anew with --force",
+                file_.string(), *author));
         if (!anew) read();
     }
     // What is left behind the last whole row, or all of it.

@@ -15,9 +15,6 @@
 
 namespace drawwell {
 
-/// Version of what journals hold; raised when rows of before can no longer be gone on with.
-inline constexpr int journal_schema_version = 1;
-
 /// Rows of a study as they are finished, appended at once: what a killed run leaves behind, so that
 /// it can go on. Rows are told by the stove they are of (`identity_of`), so order, timings and
 /// provenance do not matter. The first line marks the file as drawwell's, then there is a line of
@@ -29,8 +26,8 @@ class Journal {
     Journal() = default;
     /// Goes on in the file if it is there, after reading its rows; what a kill cut short at its end
     /// is dropped. `anew`: drops all of it. Any other file is left as it is. FileError: it can't
-    /// be read or written, is not drawwell's, is of another version or damaged (but for `anew`).
-    /// InputError: another run is at work on it.
+    /// be read or written, is not drawwell's, or is damaged (but for `anew`). InputError: another
+    /// run is at work on it, or (but for `anew`) a drawwell of another version began it.
     explicit Journal(std::filesystem::path file, bool anew = false);
 
     /// The row of that identity, if it was finished before. Null: it was not.

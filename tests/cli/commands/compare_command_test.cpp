@@ -133,7 +133,8 @@ TEST_SUITE("cli/commands/compare") {
         CHECK(contains(run.err, "prices.csv exists and is not a table of a comparison"));
         CHECK(bytes_of(folder / "prices.csv") == prices);
         put(folder / "b.toml", bytes_of(DRAWWELL_SOURCES "/data/stoves/workshop.toml"));
-        for (const char* outputs : {"-o c.h5 --csv ./c.h5", "--csv b.toml", "b.toml -o ./b.toml"}) {
+        for (const char* outputs : {"-o c.h5 --csv ./c.h5", "-o c.h5 --csv c.rows.jsonl",
+                                    "--csv b.toml", "b.toml -o ./b.toml"}) {
             CAPTURE(outputs);
             const ProgramRun same = run_program(folder, three + "b.toml --force " + outputs);
             CHECK(same.code == 2);

@@ -16,6 +16,7 @@
 #include "cli/report/write_csv.h"
 #include "cli/report/write_hdf5.h"
 #include "cli/study/compare_files.h"
+#include "cli/study/journal.h"
 #include "tests/cli/report/sample_run.h"
 #include "tests/cli/scratch_folder.h"
 
@@ -59,6 +60,8 @@ TEST_SUITE("cli/report/file_kind") {
         CHECK(kind_of_file(folder / "a") == FileKind::result);
         write_compare_hdf5(folder / "a", two_stoves(), two_rows());
         CHECK(kind_of_file(folder / "a") == FileKind::comparison);
+        Journal(folder / "rows").add(two_rows()[0]);
+        CHECK(kind_of_file(folder / "rows") == FileKind::journal);
         CHECK(kind_of_text(csv_text(sample_results())) == FileKind::series_table);
         CHECK(kind_of_text(draw_csv(draw())) == FileKind::draw_table);
         CHECK(kind_of_text(compare_csv(two_stoves(), two_rows())) == FileKind::compare_table);

@@ -90,11 +90,20 @@ TEST_SUITE("cli/study/journal") {
         const ScratchFolder folder;
         const std::string unmarked =
             "{\"id\":\"" + identity_of("a") + "\",\"answers\":{\"draws\":true}}\n";
-        for (const std::string& text : {unmarked, std::string("{\"drawwell_rows\":99}\n")}) {
+        Journal(folder / "a.rows.jsonl", true).add(row("one", 1));
+        std::string of_another_model = bytes_of(folder / "a.rows.jsonl");
+        of_another_model.replace(of_another_model.find("model_version\":") + 15, 1, "99");
+        for (const auto& [text, author] :
+             {std::pair{unmarked, "an older drawwell, which noted no version, began it"},
+              {std::string("{\"drawwell_rows\":99}\n"),
+               "drawwell ? (model version ?, journal version 99;"},
+              {of_another_model, "drawwell 0.1.0 (model version 99, journal version"}}) {
             CAPTURE(text);
             put(folder / "a.rows.jsonl", text);
+            CHECK_THROWS_WITH_AS(Journal(folder / "a.rows.jsonl"), doctest::Contains(author),
+                                 InputError);
             CHECK_THROWS_WITH_AS(Journal(folder / "a.rows.jsonl"),
-                                 doctest::Contains("another version"), FileError);
+                                 doctest::Contains("begin it anew with --force"), InputError);
             CHECK(bytes_of(folder / "a.rows.jsonl") == text);
             CHECK(Journal(folder / "a.rows.jsonl", true).finished() == 0);
             CHECK(Journal(folder / "a.rows.jsonl").finished() == 0);
