@@ -35,8 +35,7 @@ struct Shapes {
     }
     void operator()(const OvenTube& oven) const {
         if (!stove.barrel) return;
-        const double half = stove.barrel->diameter / 2,
-                     outer = oven.bore / 2 + thickness(oven.wall);
+        const double half = oven_length(stove) / 2, outer = oven.bore / 2 + thickness(oven.wall);
         all.push_back(box_shape("oven tube, " + oven.name, axis() - half, oven.height - outer,
                                 axis() + half, oven.height + outer));
     }

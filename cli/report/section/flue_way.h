@@ -30,16 +30,36 @@ struct BellCut {
     double start = 0;                       // of the gas's way; it goes on for the bell's height
 };
 
+/// A level pipe that no section of the file tells: a connector into a bell, or the piece from
+/// barrel or bell to the foot of an upright flue. As short as it may be; the calculation gives it
+/// no length.
+struct LevelPipe {
+    std::string name;
+    const Bell* into = nullptr;  // a connector's; null: it leads to the flue
+    FlatPoint from;              // where its axis begins
+    double to = 0;               // where it ends
+    double bore = 0, outer = 0;  // inside, outside
+    const BuildUp* wall = nullptr;
+
+    double length() const { return to - from.x; }
+    /// Its outline, half so wide.
+    CutShape shape(double half) const;
+};
+
 /// How the gas goes from the stove to the open air, as far as a file tells: each piece as long, as
 /// wide and as steep as it is, all turned into the section's plane, away from the feed.
 struct FlueWay {
-    FlatPoint outlet;             // where it leaves barrel or riser
-    std::vector<CutShape> stubs;  // level ones from there to what stands beside the barrel
+    FlatPoint outlet;                // where it leaves barrel or riser
+    std::vector<LevelPipe> connect;  // in the order the gas meets them
     std::vector<BellCut> bells;
     std::vector<FlueRun> runs;
     std::vector<CutShape> bypass;  // from under the plate, as short as it may go
 };
 
 FlueWay flue_way(const Stove& stove);
+
+/// Length of the bypass: as the file says, or more where it has farther to go up or down. Needs a
+/// bypass.
+double bypass_length(const Stove& stove);
 
 }  // namespace drawwell

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "models/components/duct_shape.h"
 #include "solver/constants.h"
 
 namespace drawwell {
@@ -89,9 +90,45 @@ double too_short_by(const Stove& stove) {
     return std::max(roof_start(stove) + outside - stove.tunnel->length, 0.0);
 }
 
-double flue_stub(const Stove& stove) {
+double stove_side(const Stove& stove) {
+    if (!stove.barrel) return riser_end(stove);
+    const double barrel = stove.barrel->diameter / 2 + thickness(stove.barrel->jacket);
+    return riser_axis(stove) + std::max(barrel, stove.plate ? stove.plate->diameter / 2 : 0.0);
+}
+
+const BuildUp& connector_wall(const Stove& stove) {
+    return stove.barrel ? stove.barrel->shell : stove.flue.sections.front().wall;
+}
+
+GasOutlet gas_outlet(const Stove& stove) {
+    if (stove.flue.sections.empty()) {
+        const double bore = riser_section(stove.riser).equal_bore();
+        return {.bore = bore, .outer = bore, .shown = bore / 2, .name = "open outlet"};
+    }
+    for (const Fitting& fitting : stove.fittings)
+        if (const auto* bell = std::get_if<Bell>(&fitting)) {
+            const double barrel = stove.barrel ? stove.barrel->diameter / 2 : 0;
+            const double clear = stove_side(stove) - riser_axis(stove) - barrel;
+            return {.bell = bell,
+                    .bore = bell->opening,
+                    .outer = bell->opening + 2 * thickness(connector_wall(stove)),
+                    .shown = clear + thickness(bell->wall),
+                    .wall = &connector_wall(stove),
+                    .name = "bell connector"};
+        }
     const FlueSection& first = stove.flue.sections.front();
-    return std::min(first.length, first.bore);
+    return {.flue = &first,
+            .bore = first.bore,
+            .outer = outer_diameter(first),
+            .shown = std::min(first.length, first.bore),
+            .wall = &first.wall,
+            .name = "flue outlet"};
+}
+
+double oven_length(const Stove& stove) {
+    const double skin =
+        riser_section(stove.riser).equivalent_radius() + thickness(stove.riser.lining);
+    return oven_tube_length(skin, barrel_inside(*stove.barrel) / 2);
 }
 
 double feed_foot(const Stove& stove) {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <optional>
+#include <string>
 #include <vector>
 
 #include "models/stove.h"
@@ -54,8 +55,29 @@ double tunnel_end(const Stove& stove);
 /// By how much a tunnel is too short for the walls of feed and riser to stand in it side by side.
 double too_short_by(const Stove& stove);
 
-/// How much of the flue the section shows; the flue must have a section.
-double flue_stub(const Stove& stove);
+/// How far barrel, jacket and plate reach on the side away from the feed; without a barrel the
+/// riser.
+double stove_side(const Stove& stove);
+
+/// What a connector into a bell is made of: the barrel's sheet, else the flue's wall.
+const BuildUp& connector_wall(const Stove& stove);
+
+/// What the gas leaves barrel or riser by: the flue's first section, the connector into the first
+/// bell, or, without a flue, a bare hole as large as the riser's section.
+struct GasOutlet {
+    const FlueSection* flue = nullptr;
+    const Bell* bell = nullptr;     // where there is one, it is that
+    double bore = 0, outer = 0;     // inside and outside; of a hole the same
+    double shown = 0;               // how much of it the section shows
+    const BuildUp* wall = nullptr;  // of a hole none
+    std::string name = {};          // "flue outlet"
+};
+GasOutlet gas_outlet(const Stove& stove);
+
+/// Length of an oven tube, as the calculation has it: through the middle of the space round the
+/// riser. Needs a barrel.
+double oven_length(const Stove& stove);
+
 /// Where the feed's own wall begins, at the roof over the fire.
 double feed_foot(const Stove& stove);
 

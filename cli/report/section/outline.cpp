@@ -126,20 +126,22 @@ class Outline {
     }
 
     void flue() {
-        if (stove_.flue.sections.empty()) return;
-        const FlueSection& first = stove_.flue.sections.front();
-        const double half = first.bore / 2, height = stove_.outlet_height();
+        const GasOutlet outlet = gas_outlet(stove_);
+        const double half = outlet.bore / 2, height = stove_.outlet_height();
         if (!stove_.barrel) {
-            const double top = height + flue_stub(stove_);
+            if (!outlet.flue) return;  // open, or beside it the bell
+            const double top = height + outlet.shown;
             add(CutPart::flue_gas, "", axis_ - half, height, axis_ + half, top);
-            both_sides(CutPart::flue_wall, first.wall, half, height, top);
+            both_sides(CutPart::flue_wall, *outlet.wall, half, height, top);
             return;
         }
         // Through the shell, on the side away from the feed; where it really goes is the builder's.
         const double from = axis_ + barrel_inside(*stove_.barrel) / 2;
-        const double to = axis_ + stove_.barrel->diameter / 2 + flue_stub(stove_);
+        const double shell = axis_ + stove_.barrel->diameter / 2;
+        const double to = shell + (outlet.wall ? outlet.shown : 0);
         add(CutPart::flue_gas, "", from, height - half, to, height + half);
-        for (const Band& band : bands(first.wall)) {
+        if (!outlet.wall) return;
+        for (const Band& band : bands(*outlet.wall)) {
             wall(CutPart::flue_wall, band, from, height + half + band.from, to,
                  height + half + band.to);
             wall(CutPart::flue_wall, band, from, height - half - band.to, to,

@@ -37,8 +37,9 @@ struct CutBlock {
     bool inmost = true;  // of a wall's layers the one at the gas
 };
 
-/// The stove cut open, each block painted over those before it; of the flue its first piece. Blocks
-/// without extent are left out. Sheet and report page draw by it.
+/// The stove cut open, each block painted over those before it; of the flue its first piece, of a
+/// bell the connector into it, of neither the hole by which the gas leaves. Blocks without extent
+/// are left out. Sheet and report page draw by it.
 std::vector<CutBlock> cut_outline(const Stove& stove);
 
 }  // namespace drawwell

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "cli/report/section/flue_way.h"
 #include "cli/report/section/geometry.h"
 #include "cli/report/sheet/fitting_pieces.h"
 #include "cli/report/sheet/wall_pieces.h"
@@ -87,7 +88,19 @@ void add_barrel(std::vector<Piece>& all, const Stove& stove, const Library& libr
         all.push_back({"cover in the plate's hole", 1, plate.material, *plate.hole_cover,
                        Piece::Form::disc, *plate.hole, 0, "loose, or it jams as it grows"});
     if (stove.bypass)
-        add_tube(all, "bypass", stove.bypass->bore, stove.bypass->length, barrel.shell, library);
+        add_tube(all, "bypass", stove.bypass->bore, bypass_length(stove), barrel.shell, library);
+}
+
+/// Pipes that the drawing needs and the file does not tell.
+void add_connectors(std::vector<Piece>& all, const Stove& stove, const Library& library) {
+    const FlueWay way = flue_way(stove);
+    for (const LevelPipe& pipe : way.connect) {
+        const std::size_t before = all.size();
+        add_tube(all, pipe.name, pipe.bore, pipe.length(), *pipe.wall, library);
+        for (std::size_t i = before; i < all.size(); ++i)
+            all[i].note += std::string(all[i].note.empty() ? "" : "; ") +
+                           "as drawn; the calculation leaves it out";
+    }
 }
 
 }  // namespace
@@ -130,6 +143,7 @@ std::vector<Piece> cut_list(const Stove& stove, const Library& library) {
     add_riser(all, stove, library);
     add_barrel(all, stove, library);
     for (const Fitting& fitting : stove.fittings) add_fitting_pieces(all, fitting, stove, library);
+    add_connectors(all, stove, library);
     for (const FlueSection& section : stove.flue.sections)
         add_tube(all, "flue, " + section.name, section.bore, section.length, section.wall, library);
     // An ugly stove may leave no room for one.
@@ -158,18 +172,23 @@ std::vector<Hole> holes(const Stove& stove) {
     else if (door)
         all.push_back({"port", "foot of the riser", 1, 0, door->width, door->height});
     for (const SideAir& air : stove.side_air) {
-        const std::string where = fmt::format(
-            "beside the fire, centre {:.0f} mm over the tunnel floor", air.height * 1000);
+        std::string where = fmt::format("beside the fire, centre {:.0f} mm over the tunnel floor",
+                                        air.height * 1000);
+        if (air.duct_length > 0)
+            where += fmt::format("; fed by a duct as large, {:.0f} mm long, from {}",
+                                 air.duct_length * 1000, air.outdoors ? "outdoors" : "the room");
         if (air.holes > 0)
             all.push_back({"side air, " + air.name, where, air.holes, air.hole_diameter, 0, 0});
         else
             all.push_back({"side air, " + air.name, where, 1, 0, air.slot_width, air.slot_height});
     }
-    if (stove.barrel && !stove.flue.sections.empty())
+    if (stove.barrel) {
+        const GasOutlet outlet = gas_outlet(stove);
         all.push_back(
-            {"flue outlet",
+            {outlet.name,
              "barrel, centre " + fmt::format("{:.0f} mm over its foot", stove.flue.outlet * 1000),
-             1, outer_diameter(stove.flue.sections.front()), 0, 0});
+             1, outlet.outer, 0, 0});
+    }
     if (stove.plate && stove.plate->hole)
         all.push_back({"cooking hole", "middle of the plate", 1, *stove.plate->hole, 0, 0});
     if (stove.bypass && stove.barrel)

@@ -4,17 +4,9 @@
 
 #include "cli/report/section/geometry.h"
 #include "cli/report/sheet/wall_pieces.h"
-#include "models/components/duct_shape.h"
 
 namespace drawwell {
 namespace {
-
-/// As the calculation has it: through the middle of the space round the riser.
-double tube_length(const Stove& stove) {
-    const double skin =
-        riser_section(stove.riser).equivalent_radius() + thickness(stove.riser.lining);
-    return oven_tube_length(skin, barrel_inside(*stove.barrel) / 2);
-}
 
 struct PiecesOf {
     std::vector<Piece>& all;
@@ -29,7 +21,7 @@ struct PiecesOf {
     }
     void operator()(const OvenTube& oven) const {
         if (!stove.barrel || oven.wall.empty()) return;
-        add_tube(all, "oven tube, " + oven.name, oven.bore, tube_length(stove), oven.wall, library);
+        add_tube(all, "oven tube, " + oven.name, oven.bore, oven_length(stove), oven.wall, library);
         all.push_back({"its doors", 2, oven.wall.front().material, oven.wall.front().thickness,
                        Piece::Form::disc, oven.bore + 2 * thickness(oven.wall), 0, ""});
     }
@@ -88,14 +80,25 @@ struct HolesOf {
                        channel.height});
     }
     void operator()(const Bell& bell) const {
+        const double wall = 2 * thickness(connector_wall(stove));
         all.push_back({"into the bell, " + bell.name,
                        fmt::format("its side, centre {:.0f} mm over its floor", bell.inlet * 1000),
-                       1, bell.opening, 0, 0});
-        if (!stove.flue.sections.empty())
-            all.push_back(
-                {"out of the bell, " + bell.name,
-                 fmt::format("its side, centre {:.0f} mm over its floor", bell.outlet * 1000), 1,
-                 outer_diameter(stove.flue.sections.front()), 0, 0});
+                       1, bell.opening + wall, 0, 0});
+        const Bell* next = bell_after(bell);
+        all.push_back({"out of the bell, " + bell.name,
+                       fmt::format("its side, centre {:.0f} mm over its floor", bell.outlet * 1000),
+                       1, next ? next->opening + wall : outer_diameter(stove.flue.sections.front()),
+                       0, 0});
+    }
+
+    const Bell* bell_after(const Bell& bell) const {
+        bool passed = false;
+        for (const Fitting& fitting : stove.fittings)
+            if (const auto* other = std::get_if<Bell>(&fitting)) {
+                if (passed) return other;
+                passed = other->name == bell.name;
+            }
+        return nullptr;
     }
 };
 

@@ -30,9 +30,11 @@ Extent extent_of(const Stove& stove, const FlueWay& way) {
         all.take(bell.x1 - wall, bell.y1);
         all.take(bell.x2 + wall, bell.y2 + wall);
     }
-    for (const std::vector<CutShape>* shapes : {&way.stubs, &way.bypass})
-        for (const CutShape& shape : *shapes)
-            for (const FlatPoint& point : shape.points) all.take(point.x, point.y);
+    const auto take = [&](const CutShape& shape) {
+        for (const FlatPoint& point : shape.points) all.take(point.x, point.y);
+    };
+    for (const LevelPipe& pipe : way.connect) take(pipe.shape(pipe.outer / 2));
+    for (const CutShape& shape : way.bypass) take(shape);
     return all;
 }
 
@@ -55,16 +57,20 @@ void draw_piece(PaperPage& page, const View& view, const std::vector<FlatPoint>&
 }
 
 void draw_flue(PaperPage& page, const View& view, const FlueWay& way, const Library& library) {
-    for (const CutShape& stub : way.stubs) draw_piece(page, view, stub.points, gas_tint);
+    const auto draw_wall = [&](const std::vector<FlatPoint>& outline, const BuildUp& wall) {
+        if (wall.empty()) return;
+        draw_piece(page, view, outline, tint(stuff_of(library.materials.at(wall.back().material))));
+    };
     for (const BellCut& bell : way.bells) draw_bell(page, view, bell, library);
+    for (const LevelPipe& pipe : way.connect)
+        draw_wall(pipe.shape(pipe.outer / 2).points, *pipe.wall);
     for (const FlueRun& run : way.runs) {
-        if (run.outer > run.half && !run.section->wall.empty()) {
-            const Layer& outmost = run.section->wall.back();
-            draw_piece(page, view, outline_of(run, run.outer),
-                       tint(stuff_of(library.materials.at(outmost.material))));
-        }
+        if (run.outer > run.half) draw_wall(outline_of(run, run.outer), run.section->wall);
         draw_piece(page, view, outline_of(run, run.half), gas_tint);
     }
+    // Last, so that they open into what they lead to.
+    for (const LevelPipe& pipe : way.connect)
+        draw_piece(page, view, pipe.shape(pipe.bore / 2).points, gas_tint);
     draw_shapes(page, view, way.bypass);
 }
 
@@ -75,6 +81,8 @@ std::vector<LedgerRow> heights_of(const View& view, const FlueWay& way) {
         rows.push_back(
             {view.at(bell.x2, bell.y1), "floor of the bell, " + bell.bell->name, bell.y1});
         rows.push_back({view.at(bell.x2, bell.y2), "its roof, inside", bell.y2});
+        const double out = bell.y1 + bell.bell->outlet;
+        rows.push_back({view.at(bell.x2, out), "out of the bell, " + bell.bell->name, out});
     }
     for (const FlueRun& run : way.runs)
         rows.push_back(
@@ -95,7 +103,7 @@ void add_flue_drawing(SheetFlow& flow, const Stove& stove, const Library& librar
     const Extent extent = extent_of(stove, way);
     const double width = flow.right() - flow.left() - ledger_width - beside_ledger;
     const double scale = scale_for(extent, width, most_height);
-    const std::size_t count = 2 + 2 * way.bells.size() + way.runs.size();
+    const std::size_t count = 2 + 3 * way.bells.size() + way.runs.size();
     const double height = std::max((extent.y_most - extent.y_least) * 1000 / scale + 4,
                                    Ledger::pitch * static_cast<double>(count) + 12);
     flow.heading("The gas's way to the open air, turned into one plane", height + bar_room);

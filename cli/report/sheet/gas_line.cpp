@@ -9,16 +9,17 @@
 namespace drawwell {
 namespace {
 
-/// The middle of the gas's way, from the room to the flue.
+/// The middle of the gas's way, from the room to where it leaves the stove.
 std::vector<FlatPoint> gas_line(const Stove& stove) {
     const double axis = riser_axis(stove), height = stove.axis_height();
+    const GasOutlet outlet = gas_outlet(stove);
     std::vector<FlatPoint> way;
     if (stove.feed) way.push_back({0, stove.feed->mouth});
     way.push_back({stove.feed || !stove.tunnel ? 0 : -stove.tunnel->fire_width() / 2, height});
     if (axis > 0) way.push_back({axis, height});
     if (!stove.barrel || !stove.plate) {
         way.push_back({axis, stove.riser.top});
-        if (!stove.flue.sections.empty()) way.push_back({axis, stove.riser.top + flue_stub(stove)});
+        if (!outlet.bell) way.push_back({axis, stove.riser.top + outlet.shown});
         return way;
     }
     const double turn = (stove.riser.top + stove.plate->underside) / 2;
@@ -27,9 +28,7 @@ std::vector<FlatPoint> gas_line(const Stove& stove) {
     way.push_back({axis, turn});
     way.push_back({beside, turn});
     way.push_back({beside, stove.outlet_height()});
-    way.push_back(
-        {axis + stove.barrel->diameter / 2 + (stove.flue.sections.empty() ? 0 : flue_stub(stove)),
-         stove.outlet_height()});
+    way.push_back({axis + stove.barrel->diameter / 2 + outlet.shown, stove.outlet_height()});
     return way;
 }
 

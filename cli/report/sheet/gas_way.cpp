@@ -32,10 +32,7 @@ double riser_footprint(const Stove& stove) {
 
 /// What a tube takes of the space round the riser at its axis [m2].
 double beside(const OvenTube& oven, const Stove& stove) {
-    const double skin =
-        riser_section(stove.riser).equivalent_radius() + thickness(stove.riser.lining);
-    return (oven.bore + 2 * thickness(oven.wall)) *
-           oven_tube_length(skin, barrel_inside(*stove.barrel) / 2);
+    return (oven.bore + 2 * thickness(oven.wall)) * oven_length(stove);
 }
 
 double space_round_riser(const Stove& stove) {
@@ -74,6 +71,7 @@ std::vector<GasArea> gas_areas(const Stove& stove) {
                 add("past the oven tube, " + oven->name,
                     space_round_riser(stove) - beside(*oven, stove));
     }
+    if (stove.barrel && stove.flue.sections.empty()) add("open outlet", bore.area);
     if (stove.bypass) add("bypass", disc(stove.bypass->bore), true);
     for (const Fitting& fitting : stove.fittings)
         if (const auto* bell = std::get_if<Bell>(&fitting))

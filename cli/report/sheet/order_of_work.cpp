@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "cli/report/section/geometry.h"
 #include "cli/report/sheet/sheet_text.h"
 
@@ -42,8 +44,9 @@ std::vector<std::string> order_of_work(const Stove& stove) {
     if (stove.feed) steps.emplace_back("Set the feed on the tunnel, its edges flush inside.");
     if (stove.barrel && stove.plate) {
         steps.emplace_back(
-            "Burn the barrel clean outdoors, cut the flue outlet and what else goes through it, "
-            "and close the space round the riser at the barrel's foot with the ring.");
+            "Burn the barrel clean outdoors, cut the hole by which the gas leaves it and what else "
+            "goes through it, and close the space round the riser at the barrel's foot with the "
+            "ring.");
         if (has<OvenTube>(stove))
             steps.emplace_back("Put the oven tube through the barrel and seal it all round.");
         steps.push_back(fmt::format(
@@ -51,6 +54,10 @@ std::vector<std::string> order_of_work(const Stove& stove) {
             "opening under the plate: {} from the riser's top to the plate, the same all round.",
             both_text(stove.plate->underside - stove.riser.top)));
     }
+    if (has<Bell>(stove))
+        steps.emplace_back(
+            "Build the bell beside it, an opening for cleaning near its foot, and lead the "
+            "connector into it, tight at both ends.");
     if (!stove.flue.sections.empty())
         steps.emplace_back(
             "Fit the flue, every joint tight, with openings for the sweep. The draw and its "
@@ -59,6 +66,15 @@ std::vector<std::string> order_of_work(const Stove& stove) {
         "Dry what is wet with small fires over days, outdoors if you can. Then measure the built "
         "stove, put the figures in the file, mark it measured, and burn it again on paper.");
     return steps;
+}
+
+std::string no_flue_caution(const Stove& stove) {
+    if (!stove.flue.sections.empty()) return {};
+    return fmt::format(
+        "This stove has no flue: smoke and carbon monoxide come out {}, {} over the tunnel floor, "
+        "beside whoever cooks. Light it in the open only, never in a room, a tent or a shed.",
+        stove.barrel ? "of the outlet in the barrel" : "at the top of the riser",
+        both_text(stove.outlet_height()));
 }
 
 std::vector<std::string> drawing_remarks(const Stove& stove) {
@@ -82,9 +98,21 @@ std::vector<std::string> drawing_remarks(const Stove& stove) {
                 "Barrel and feed take the same place: lengthen the tunnel, or make the barrel "
                 "narrower or the feed lower.");
     }
-    if (stove.barrel && !stove.flue.sections.empty())
-        remarks.emplace_back(
-            "The flue outlet is drawn opposite the feed; it may go to any side at its height.");
+    if (stove.barrel) {
+        const GasOutlet outlet = gas_outlet(stove);
+        const double below = outlet.outer / 2 - stove.flue.outlet;
+        const double above = stove.flue.outlet + outlet.outer / 2 - stove.barrel->height;
+        if (std::max(below, above) > 1e-6)
+            remarks.push_back(
+                fmt::format("The hole for the gas ({}), {} across, reaches {} {}: move its centre "
+                            "(flue.outlet), or make it narrower.",
+                            outlet.name, both_text(outlet.outer), both_text(std::max(below, above)),
+                            below > above ? "below the barrel's foot" : "above the barrel's rim"));
+        remarks.push_back(
+            fmt::format("Where the gas leaves the barrel ({}) is drawn opposite the feed; it may "
+                        "go to any side at its height.",
+                        outlet.name));
+    }
     return remarks;
 }
 

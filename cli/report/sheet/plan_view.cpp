@@ -72,7 +72,7 @@ class Plan {
             const double skin =
                 riser_section(stove_.riser).equivalent_radius() + thickness(stove_.riser.lining);
             const double barrel = barrel_inside(*stove_.barrel) / 2;
-            const double half = oven_tube_length(skin, barrel) / 2;
+            const double half = oven_length(stove_) / 2;
             const double outer = oven->bore / 2 + thickness(oven->wall);
             const double axis = riser_axis(stove_), beside = (skin + barrel) / 2;
             view_.frame(page_, Pen::hidden, axis - half, -beside - outer, axis + half,

@@ -10,6 +10,7 @@ namespace drawwell {
 
 Extent section_extent(const Stove& stove) {
     const double axis = riser_axis(stove);
+    const GasOutlet outlet = gas_outlet(stove);
     Extent all{axis, axis, riser_stands_at(stove), stove.riser.top};
     all.take(back_end(stove), 0);
     all.take(riser_end(stove), 0);
@@ -27,20 +28,15 @@ Extent section_extent(const Stove& stove) {
     if (stove.barrel && stove.plate) {
         const double outside = stove.barrel->diameter / 2 + thickness(stove.barrel->jacket);
         const double half = std::max(outside, stove.plate->diameter / 2);
-        const double flue = stove.flue.sections.empty() ? 0 : flue_stub(stove);
         all.take(axis - half, stove.barrel_foot());
-        all.take(axis + std::max(half, stove.barrel->diameter / 2 + flue),
+        all.take(axis + std::max(half, stove.barrel->diameter / 2 + outlet.shown),
                  stove.plate->underside +
                      std::max(stove.plate->thickness, stove.plate->hole_cover.value_or(0)));
-        if (!stove.flue.sections.empty()) {
-            const double flue_half = outer_diameter(stove.flue.sections.front()) / 2;
-            all.take(axis, stove.outlet_height() - flue_half);
-            all.take(axis, stove.outlet_height() + flue_half);
-        }
-    } else if (!stove.flue.sections.empty()) {
-        const double half = outer_diameter(stove.flue.sections.front()) / 2;
-        all.take(axis - half, stove.riser.top + flue_stub(stove));
-        all.take(axis + half, stove.riser.top);
+        all.take(axis, stove.outlet_height() - outlet.outer / 2);
+        all.take(axis, stove.outlet_height() + outlet.outer / 2);
+    } else if (!outlet.bell) {
+        all.take(axis - outlet.outer / 2, stove.riser.top + outlet.shown);
+        all.take(axis + outlet.outer / 2, stove.riser.top);
     }
     for (const CutShape& shape : fitting_shapes(stove))
         for (const FlatPoint& point : shape.points) all.take(point.x, point.y);
@@ -77,9 +73,10 @@ std::vector<LedgerRow> section_heights(const View& view, const Stove& stove) {
             add("jacket, lower edge", jacket, stove.barrel->jacket_from);
             add("jacket, upper edge", jacket, stove.barrel->jacket_to);
         }
-        if (!stove.flue.sections.empty())
-            add("flue outlet, centre", axis + stove.barrel->diameter / 2 + flue_stub(stove),
-                stove.outlet_height());
+        const GasOutlet outlet = gas_outlet(stove);
+        add(outlet.name + ", centre",
+            axis + stove.barrel->diameter / 2 + (outlet.wall ? outlet.shown : 0),
+            stove.outlet_height());
     }
     for (const SideAir& air : stove.side_air) add("side air, " + air.name, 0, air.height);
     for (const Fitting& fitting : stove.fittings)

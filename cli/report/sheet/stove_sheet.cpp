@@ -23,7 +23,7 @@ std::string mark_text(const std::string& mark) {
     return "drawn, not built yet";
 }
 
-void add_head(SheetFlow& flow, const SheetFrame& frame) {
+void add_head(SheetFlow& flow, const Stove& stove, const SheetFrame& frame) {
     const SheetHead& head = frame.head;
     const auto said = [](const std::string& text) { return text.empty() ? "not said" : text; };
     flow.row({{1}, {1}, {1}, {1}}, {"drawn by", "date", "mark", "stove file"}, true);
@@ -32,10 +32,14 @@ void add_head(SheetFlow& flow, const SheetFrame& frame) {
     flow.paragraph(
         "A drawing from a calculation, and no permission: carbon monoxide kills unnoticed. Read "
         "the cautions before anything is cut or lit; local codes come first.");
+    if (const std::string caution = no_flue_caution(stove); !caution.empty())
+        flow.paragraph(caution);
 }
 
 void add_cautions(SheetFlow& flow, const Stove& stove, const Library& library) {
     flow.heading("Cautions");
+    if (const std::string caution = no_flue_caution(stove); !caution.empty())
+        flow.paragraph(caution, "-");
     for (const std::string_view caution : standing_cautions()) flow.paragraph(caution, "-");
     std::set<std::string> seen;
     for (const Piece& piece : cut_list(stove, library)) {
@@ -59,7 +63,7 @@ void add_cautions(SheetFlow& flow, const Stove& stove, const Library& library) {
 std::vector<PaperPage> stove_sheet(const Stove& stove, const Library& library,
                                    const SheetFrame& frame) {
     SheetFlow flow(frame.paper, stove.title.empty() ? "a stove without a title" : stove.title);
-    add_head(flow, frame);
+    add_head(flow, stove, frame);
     const double scale = add_section(flow, stove, library);
     add_plan(flow, stove, library, scale);
     add_flue_drawing(flow, stove, library);

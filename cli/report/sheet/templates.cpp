@@ -136,16 +136,20 @@ Template riser_template(const Stove& stove) {
         "the lines from that corner outwards.");
 }
 
-/// Where a pipe meets the barrel's round, rolled out flat.
+/// Where a pipe, or the gas alone, meets the barrel's round, rolled out flat.
 Template outlet_template(const Stove& stove) {
-    const double radius = outer_diameter(stove.flue.sections.front()) / 2;
+    const GasOutlet outlet = gas_outlet(stove);
+    const double radius = outlet.outer / 2;
     const double barrel = stove.barrel->diameter / 2;
-    TemplateLine line{{}, true, "hole for a pipe of " + both_text(2 * radius) + " outside"};
+    TemplateLine line{{},
+                      true,
+                      outlet.wall ? "hole for a pipe of " + both_text(2 * radius) + " outside"
+                                  : "hole of " + both_text(2 * radius)};
     const double half = to_millimetres(barrel * std::asin(radius / barrel));
     for (const FlatPoint& point : round_outline(2 * radius))
         line.points.push_back({half + to_millimetres(barrel * std::asin(point.x / barrel)),
                                to_millimetres(radius + point.y)});
-    Template shape{"Template: flue outlet",
+    Template shape{"Template: " + outlet.name,
                    fmt::format("Wrap it round the barrel, long way round, its middle {} over the "
                                "barrel's foot.",
                                both_text(stove.flue.outlet)),
@@ -167,8 +171,7 @@ std::vector<Template> templates_for(const Stove& stove) {
     std::vector<Template> all;
     if (stove.port) all.push_back(port_template(*stove.port));
     all.push_back(riser_template(stove));
-    if (stove.barrel && !stove.flue.sections.empty() &&
-        outer_diameter(stove.flue.sections.front()) < stove.barrel->diameter)
+    if (stove.barrel && gas_outlet(stove).outer < stove.barrel->diameter)
         all.push_back(outlet_template(stove));
     return all;
 }

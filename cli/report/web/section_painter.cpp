@@ -36,8 +36,7 @@ class Section {
           axis_(mm(riser_axis(stove))),
           bore_(mm(riser_half_along(stove.riser, 0))),
           skin_(mm(riser_half_along(stove.riser, thickness(stove.riser.lining)))) {
-        for (const CutBlock& block : cut_outline(stove))
-            if (block.part != CutPart::flue_gas && block.part != CutPart::flue_wall) paint(block);
+        for (const CutBlock& block : cut_outline(stove)) paint(block);
         for (const CutShape& shape : fitting_shapes(stove))
             drawing_.behind(corners_of(shape), shape.closed, shape.name);
         stove_right_ = drawing_.most_x();
@@ -157,6 +156,8 @@ class Section {
                 drawing_.plain(box.x1, box.y1, box.x2, std::max(box.y2, box.y1 + 8), "cover");
                 return;
             case CutPart::flue_gas:
+                if (stove_.flue.sections.empty()) paint_hole(box);
+                return;
             case CutPart::flue_wall:
                 return;  // the whole flue is drawn
         }
@@ -202,6 +203,12 @@ class Section {
         return box;
     }
 
+    /// Through the shell, and a little beyond, or it would not be seen.
+    void paint_hole(const Box& box) {
+        const Box seen = seen_barrel(box);
+        drawing_.hollow(seen.x1, seen.y1, seen.x2 + (box.y2 - box.y1) / 5, seen.y2, "open outlet");
+    }
+
     void paint_plate(Box box) {
         box.y2 = std::max(box.y2, box.y1 + 8);  // so that it is seen
         const std::vector<double> edge =
@@ -226,8 +233,8 @@ class Section {
             if (!drawing_.begin(wall ? "flue_wall_temperature" : "flue_gas_temperature",
                                 wall ? "flue, inner face" : "gas in the flue", edge.size() - 1))
                 continue;
-            for (const CutShape& stub : way.stubs)
-                if (!wall) drawing_.piece(0, corners_of(stub));
+            for (const LevelPipe& pipe : way.connect)
+                if (!wall) drawing_.piece(0, corners_of(pipe.shape(pipe.bore / 2)));
             for (const BellCut& bell : way.bells) draw_bell(bell, edge, wall);
             for (const FlueRun& run : way.runs)
                 draw_run(run, edge, wall ? std::max(run.outer, 1.2 * run.half) : run.half);

@@ -37,7 +37,7 @@ std::vector<Mark> marks_of(const Stove& stove) {
     if (stove.feed) add(stove.feed->mouth, "feed mouth");
     if (stove.barrel && stove.plate) {
         add(stove.barrel_foot(), "barrel foot");
-        if (!stove.flue.sections.empty()) add(stove.outlet_height(), "flue outlet");
+        add(stove.outlet_height(), stove.flue.sections.empty() ? "outlet" : "flue outlet");
     }
     add(stove.riser.top, "riser top");
     if (stove.plate) add(stove.plate->underside, "under plate");

@@ -4,6 +4,9 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
+#include "cli/report/sheet/order_of_work.h"
 #include "tests/cli/read/small_stove.h"
 #include "tests/cli/report/sheet/sheet_stoves.h"
 
@@ -171,5 +174,47 @@ TEST_SUITE("cli/report/sheet/stove_sheet") {
         const std::string plain =
             all_text(stove_sheet(sheet_stove(bare_stove), sheet_library(), frame));
         CHECK_FALSE(contains(plain, "open air"));
+    }
+
+    TEST_CASE(
+        "without a flue the outlet is on the sheet and the first caution says what it means") {
+        const SheetFrame frame{.paper = paper_a4, .file = {}, .templates = true};
+        Stove open = sample_stove("workshop");
+        open.flue.sections.clear();
+        CHECK(fault(open, paper_a4) == "");
+        const std::vector<PaperPage> pages = stove_sheet(open, sheet_library(), frame);
+        CHECK(contains(all_text({pages.front()}), "This stove has no flue: smoke"));
+        const std::string text = all_text(pages);
+        CHECK(contains(text, "open outlet, centre\n385 mm\n"));
+        CHECK(contains(text, "Template: open outlet"));
+        CHECK(contains(text, "\ndiameter 200 mm\n"));
+        const std::size_t cautions = text.find("\nCautions\n");
+        REQUIRE(cautions != std::string::npos);
+        const std::size_t first = text.find("This stove has no flue", cautions);
+        CHECK(first < text.find("Carbon monoxide kills unnoticed", cautions));
+        CHECK(contains(all_text(stove_sheet(sheet_stove(bare_stove), sheet_library(), frame)),
+                       "come out at the top of the riser"));
+        for (const char* name : {"workshop", "workshop-bell"})
+            CHECK_FALSE(contains(all_text(stove_sheet(sample_stove(name), sheet_library(), frame)),
+                                 "has no flue"));
+    }
+
+    TEST_CASE("a bell's sheet lists the connector and cuts the holes that it goes through") {
+        const SheetFrame frame{.paper = paper_a4, .file = {}, .templates = true};
+        const std::string text =
+            all_text(stove_sheet(sample_stove("workshop-bell"), sheet_library(), frame));
+        // 300 mm inside, 1.2 mm of the barrel's sheet round it.
+        CHECK(contains(text, "bell connector\n1\ndiameter 302.4 mm\n"));
+        CHECK(contains(text, "into the bell, back\n1\ndiameter 302.4 mm\n"));
+        // The stack of 200 mm, two sheets of 0.5 and 25 mm of blanket, leaves the bell.
+        CHECK(contains(text, "out of the bell, back\n1\ndiameter 252 mm\n"));
+        CHECK(contains(text, "connector into the bell, back\n"));
+        CHECK(contains(text, "Template: bell connector"));
+        // A hole that the barrel has no room for is remarked on.
+        const std::vector<std::string> low =
+            drawing_remarks(sample_stove("workshop-bell", {"flue.outlet=115 mm"}));
+        CHECK(std::any_of(low.begin(), low.end(), [](const std::string& remark) {
+            return contains(remark, "36.2 mm (1 7/16 in) below the barrel's foot");
+        }));
     }
 }

@@ -5,6 +5,7 @@
 #include <nlohmann/json.hpp>
 
 #include "cli/report/read_result.h"
+#include "cli/report/web/heat_colour.h"
 #include "cli/report/web/section_picture.h"
 #include "tests/cli/report/svg_reading.h"
 #include "tests/cli/run_program.h"
@@ -143,6 +144,36 @@ TEST_SUITE("cli/report/web/report_page") {
         CHECK_FALSE(contains(one_page(), "id=\"difference\""));
         CHECK(contains(page, "--set flue.stack.length=1.1m"));
         CHECK(data_of(page)["runs"].size() == 2);
+    }
+
+    TEST_CASE("stoves on a page are all painted at one moment, one that every burn covers") {
+        std::vector<PageRun> runs = two_runs();
+        // The first burn's riser gas is hottest in its last minute, after the other was stopped.
+        std::vector<double>& time = runs[0].burn.results.time;
+        for (double& t : time) t *= 3;
+        const double most = shown_moment(runs);
+        CHECK(most > 0);
+        CHECK(most <= runs[1].burn.results.time.back());
+        CHECK(most == shown_moment({runs.data(), 2}));
+        const std::string page = report_page(runs);
+        CHECK(pictures(page, "picture section").size() == 2);
+        CHECK(contains(page, "All painted as they are "));
+        CHECK(data_of(page)["moment"].get<double>() == doctest::Approx(most / 60));
+        // As hot as recorded at that moment, each by its own rows.
+        const auto top_of = [&](std::size_t i) {
+            const Results& results = runs[i].burn.results;
+            const Column& gas = *results.find("riser_gas_temperature");
+            return heat_colour(value_at(gas, gas.width - 1, *moment_at(results.time, most)) -
+                               273.15);
+        };
+        const auto sections = pictures(page, "picture section");
+        for (std::size_t i = 0; i < 2; ++i) {
+            CAPTURE(i);
+            const std::string& svg = sections[i];
+            const std::size_t group = svg.find("data-c=\"riser_gas_temperature\"");
+            const std::size_t end = svg.find("</g>", group);
+            CHECK(svg.substr(group, end - group).find(top_of(i)) != std::string::npos);
+        }
     }
 
     TEST_CASE("a template's parts are put in once, and are not templates themselves") {
