@@ -74,9 +74,9 @@ Match compute(const MatchRequest& request, Journal& journal, const StudyOptions&
     try {
         return match_log(request, journal, watch);
     } catch (const MatchStopped&) {
-        throw Interrupted(
-            "stopped; the burns that were finished are kept, --resume goes on from there and "
-            "repeats none of them");
+        throw Interrupted(journal.keeps() ? "stopped; the burns that were finished are kept, "
+                                            "--resume goes on from there and repeats none of them"
+                                          : "stopped; nothing is kept");
     }
 }
 

@@ -93,8 +93,9 @@ std::vector<Row> compute_rows(const Study& study, const Library& library, Journa
     for (const Row& row : rows) done += row.done ? 1 : 0;
     if (done < rows.size())
         throw Interrupted("stopped after " + std::to_string(done) + " of " +
-                          std::to_string(rows.size()) +
-                          " stoves; --resume goes on from there and repeats none of them");
+                          std::to_string(rows.size()) + " stoves; " +
+                          (journal.keeps() ? "--resume goes on from there and repeats none of them"
+                                           : "nothing of them is kept"));
     return rows;
 }
 

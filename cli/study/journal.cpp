@@ -177,7 +177,7 @@ const Row* Journal::find(const std::string& identity) const {
 }
 
 void Journal::add(const Row& row) {
-    if (file_.empty()) return;
+    if (!keeps()) return;
     const std::string line = line_of(row) + "\n";
     const std::lock_guard lock(writing_);
     try {

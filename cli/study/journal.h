@@ -44,6 +44,8 @@ class Journal {
     /// Deletes the file: the study is done.
     void remove();
 
+    /// Whether rows are kept at all.
+    bool keeps() const { return !file_.empty(); }
     std::size_t finished() const { return rows_.size(); }
 
     /// Whether it keeps the series of that row.

@@ -187,6 +187,21 @@ TEST_SUITE("cli/commands/compare") {
         CHECK(run_program(folder, three + "--csv", there).code == 4);
     }
 
+    TEST_CASE("a stopped comparison says that it can go on only where it kept its rows") {
+        const ScratchFolder folder;
+        const std::string long_one =
+            " compare $sources/data/stoves/allotment-kitchen.toml --for 240h --vary "
+            "riser.top=600mm,650mm --quiet";
+        const std::string stop = "timeout --foreground --preserve-status -s INT 2 ";
+        const ProgramRun kept = run_program(folder, long_one, stop + "$drawwell");
+        CHECK(kept.code == 130);
+        CHECK(contains(kept.err, "--resume"));
+        const ProgramRun lost = run_program(
+            folder, long_one, stop + "sh -c 'cd /proc && exec \"$drawwell\" \"$@\"' sh");
+        CHECK(lost.code == 130);
+        CHECK(contains(lost.err, "nothing of them is kept"));
+    }
+
     TEST_CASE("a table that found no room takes no rows with it") {
         const ScratchFolder folder;
         const ProgramRun run =

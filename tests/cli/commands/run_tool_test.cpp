@@ -2,6 +2,8 @@
 
 #include <doctest/doctest.h>
 
+#include <csignal>
+
 using namespace drawwell;
 
 TEST_SUITE("cli/commands/run_tool") {
@@ -14,6 +16,12 @@ TEST_SUITE("cli/commands/run_tool") {
 
     TEST_CASE("arguments reach a program as they are, whatever they hold") {
         CHECK(run_tool({"sh", "-c", "test \"$1\" = 'a b;$(false)'", "sh", "a b;$(false)"}) == 0);
+    }
+
+    TEST_CASE("a program heeds signals that drawwell itself does not") {
+        void (*before)(int) = std::signal(SIGPIPE, SIG_IGN);
+        CHECK(run_tool({"sh", "-c", "kill -s PIPE $$"}) == -1);
+        std::signal(SIGPIPE, before);
     }
 
     TEST_CASE("what is on the PATH is found") {
