@@ -109,7 +109,8 @@ TEST_SUITE("cli/report/web/kept_rows") {
         Values cooling;
         for (int i = 0; i < 5'000; ++i) cooling.push_back(700 * std::exp(-i / 600.0));
         // Its ends are its extremes: they alone would leave a straight line 400 off.
-        const std::vector<Track> tracks = tracks_of({cooling}, 1);
+        const std::vector<Values> all{cooling};
+        const std::vector<Track> tracks = tracks_of(all, 1);
         const Values time = seconds(cooling.size());
         const auto lines = kept_rows(tracks, time, 300), frames = frame_rows(tracks, time, {}, 300);
         CHECK(off(lines, cooling) <= 1);
