@@ -81,9 +81,14 @@ std::string second_axis(const H5::DataSet& data) {
     return name;
 }
 
+/// H5DSis_scale frees twice what it read where CLASS is a text of another kind.
+bool is_scale(const H5::DataSet& data) {
+    return data.attrExists("CLASS") && text_of(data, "CLASS") == "DIMENSION_SCALE";
+}
+
 void read_column(Results& results, const H5::DataSet& data, const std::string& name) {
     const std::string unit = text_of(data, "units"), meaning = text_of(data, "long_name");
-    if (H5DSis_scale(data.getId()) > 0) {
+    if (is_scale(data)) {
         if (name == "time")
             results.time = values_of(data);
         else
