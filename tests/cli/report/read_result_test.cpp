@@ -125,6 +125,20 @@ TEST_SUITE("cli/report/read_result") {
         }
     }
 
+    TEST_CASE("an axis whose mark is spoilt is refused") {
+        const ScratchFolder folder;
+        for (const char* axis : {"time", "plate_radius"}) {
+            write_hdf5(folder / "run.h5", sample_results(), sample_summary(), sample_record());
+            {
+                const H5::H5File file((folder / "run.h5").string(), H5F_ACC_RDWR);
+                const H5::Attribute mark = file.openDataSet(axis).openAttribute("CLASS");
+                mark.write(mark.getStrType(), std::string("DIMENSION-SCALE"));
+            }
+            CHECK_THROWS_WITH_AS(read_result(folder / "run.h5"), doctest::Contains("damaged"),
+                                 InputError);
+        }
+    }
+
     TEST_CASE("what the answers likely are is read back, and absent where nobody asked") {
         const ScratchFolder folder;
         write_hdf5(folder / "run.h5", sample_results(), sample_summary(), sample_record());
