@@ -33,6 +33,13 @@ TEST_SUITE("cli/read/raw_value") {
         }
     }
 
+    TEST_CASE("a bracket with no name behind it is refused") {
+        for (const char* text :
+             {"[\na = 1\n", "[", "[[", "[{flue]", "[[=]]", "[.a]", "[\x1b[a]", "[]"})
+            CHECK_THROWS_WITH_AS(parse_raw(text, "f.toml"), doctest::Contains("f.toml:1:"),
+                                 InputError);
+    }
+
     TEST_CASE("a value of the command line is a text, a list with commas, or a TOML list") {
         CHECK(parse_raw_override(" 3 m ", false).text == "3 m");
         CHECK(parse_raw_override("a, b", true).items.size() == 2);
