@@ -31,6 +31,7 @@ class Taking {
     }
     std::vector<double> numbers(std::size_t count) {
         if (count > left_.size() / sizeof(double)) throw FileError("a row's series is cut short");
+        if (count == 0) return {};  // memcpy bears no null pointer
         std::vector<double> values(count);
         std::memcpy(values.data(), left_.data(), count * sizeof(double));
         left_.remove_prefix(count * sizeof(double));

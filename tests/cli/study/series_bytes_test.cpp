@@ -21,6 +21,14 @@ TEST_SUITE("cli/study/series_bytes") {
         CHECK(back.columns[0].values == some.columns[0].values);
     }
 
+    TEST_CASE("series without an instant come back empty") {
+        const Results back = results_of(R"({"instants":0,"axes":[],"columns":[["a","K","","",2]]})"
+                                        "\n");
+        CHECK(back.time.empty());
+        REQUIRE(back.columns.size() == 1);
+        CHECK(back.columns[0].values.empty());
+    }
+
     TEST_CASE("series cut short or of something else are refused") {
         const std::string bytes = series_bytes(some_series());
         CHECK_THROWS_AS(results_of(bytes.substr(0, bytes.size() - 1)), FileError);
