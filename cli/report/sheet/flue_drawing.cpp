@@ -80,7 +80,7 @@ std::vector<LedgerRow> heights_of(const View& view, const FlueWay& way) {
     for (const BellCut& bell : way.bells) {
         rows.push_back(
             {view.at(bell.x2, bell.y1), "floor of the bell, " + bell.bell->name, bell.y1});
-        rows.push_back({view.at(bell.x2, bell.y2), "its roof, inside", bell.y2});
+        rows.push_back({view.at(bell.x2, bell.y2), "roof inside, " + bell.bell->name, bell.y2});
         const double out = bell.y1 + bell.bell->outlet;
         rows.push_back({view.at(bell.x2, out), "out of the bell, " + bell.bell->name, out});
     }

@@ -167,8 +167,9 @@ TEST_SUITE("cli/report/web/page_data") {
                 const std::vector<double> moments = moments_of(four[i], dice, 200);
                 const double off = section_off(four[i], page["runs"][i], moments);
                 const double line = figures_off(four[i], page["runs"][i], moments);
-                CHECK(off < 6);
-                CHECK(line < 0.01);
+                // Their share of the room is enough for nearly the same.
+                CHECK(off < 3);
+                CHECK(line < 0.004);
                 MESSAGE(four[i].name << " of four: section " << off << " K of "
                                      << page["runs"][i]["section"]["t"].size()
                                      << " frames, figures " << line << ", " << text.size()
